@@ -1,0 +1,247 @@
+import {
+	GRAMS_PER_OUNCE,
+	gramsToOunces,
+	INCHES_PER_FOOT,
+	mmToInches,
+	OUNCES_PER_POUND,
+	type UnitSystem,
+} from "@/lib/units/quantity";
+
+/**
+ * The only place where numbers are rounded and put into text. Every function throws on a number that
+ * is not finite. No-break spaces stand between number and unit; a minus is the sign U+2212.
+ */
+
+/**
+ * How a length is written. `length`: cues, reach, balance (1 mm; quarters of an inch). `diameter`:
+ * 0.1 mm; 0.001 in. `station`: bench positions (1 mm; 0.01 in). `gap`: small signed distances
+ * (0.1 mm; 0.01 in). `body`: stature and span (0.5 cm; feet and quarter inches). `limb`: 0.5 cm;
+ * quarter inches.
+ */
+export type LengthKind =
+	| "length"
+	| "diameter"
+	| "station"
+	| "gap"
+	| "body"
+	| "limb";
+/** `cue`: 1 g; 0.1 oz. `added`: 1 g; 0.01 oz, for weights of metal. `body`: 0.5 kg; 1 lb. */
+export type MassKind = "cue" | "added" | "body";
+
+const NBSP = "\u00a0";
+const MINUS = "\u2212";
+
+/** A number as text beside its unit, so that bands can share one unit. */
+interface Written {
+	readonly number: string;
+	/** With its leading space where it takes one; empty where the number carries its own marks. */
+	readonly unit: string;
+}
+
+const joined = ({ number, unit }: Written): string => number + unit;
+
+function finite(value: number, what: string): number {
+	if (Number.isFinite(value)) return value;
+	throw new RangeError(`cannot write ${what} = ${value}`);
+}
+
+/** A number to a fixed count of decimals; thousands grouped from five digits on. */
+export function formatNumber(value: number, decimals = 0): string {
+	const text = Math.abs(finite(value, "a number")).toFixed(decimals);
+	const [whole = "0", fraction] = text.split(".");
+	const grouped =
+		whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u202f") : whole;
+	const sign = value < 0 && Number(text) !== 0 ? MINUS : "";
+	return sign + grouped + (fraction === undefined ? "" : `.${fraction}`);
+}
+
+const QUARTERS = ["", "¼", "½", "¾"] as const;
+
+/** The nearest quarter: 57.4 is "57½". */
+export function formatQuarters(value: number): string {
+	const quarters = Math.round(Math.abs(finite(value, "quarters")) * 4);
+	const whole = Math.floor(quarters / 4);
+	const part = QUARTERS[quarters % 4];
+	const digits = whole === 0 && part !== "" ? "" : formatNumber(whole);
+	return (value < 0 && quarters !== 0 ? MINUS : "") + digits + part;
+}
+
+const unitless = (number: string): Written => ({ number, unit: "" });
+const withUnit = (number: string, unit: string): Written => ({
+	number,
+	unit: NBSP + unit,
+});
+
+/** To the nearest half, without a decimal where it is whole: "175", "175.5". */
+const halves = (value: number): string => {
+	const rounded = Math.round(value * 2) / 2;
+	return formatNumber(rounded, Number.isInteger(rounded) ? 0 : 1);
+};
+
+function feetAndInches(mm: number): Written {
+	const quarters = Math.round(mmToInches(Math.abs(mm)) * 4);
+	const feet = Math.floor(quarters / (4 * INCHES_PER_FOOT));
+	const inches = quarters / 4 - feet * INCHES_PER_FOOT;
+	const text =
+		feet === 0
+			? `${formatQuarters(inches)}${NBSP}in`
+			: `${formatNumber(feet)}${NBSP}ft${NBSP}${formatQuarters(inches)}${NBSP}in`;
+	return unitless((mm < 0 && quarters !== 0 ? MINUS : "") + text);
+}
+
+function writeLength(
+	mm: number,
+	system: UnitSystem,
+	kind: LengthKind,
+): Written {
+	finite(mm, `a ${kind} in mm`);
+	if (system === "metric") {
+		if (kind === "body" || kind === "limb")
+			return withUnit(halves(mm / 10), "cm");
+		const decimals = kind === "diameter" || kind === "gap" ? 1 : 0;
+		return withUnit(formatNumber(mm, decimals), "mm");
+	}
+	if (kind === "body") return feetAndInches(mm);
+	const inches = mmToInches(mm);
+	if (kind === "diameter") return withUnit(formatNumber(inches, 3), "in");
+	if (kind === "station" || kind === "gap")
+		return withUnit(formatNumber(inches, 2), "in");
+	return withUnit(formatQuarters(inches), "in");
+}
+
+function writeMass(g: number, system: UnitSystem, kind: MassKind): Written {
+	finite(g, `a ${kind} mass in g`);
+	if (kind === "body")
+		return system === "metric"
+			? withUnit(halves(g / 1000), "kg")
+			: withUnit(formatNumber(g / GRAMS_PER_OUNCE / OUNCES_PER_POUND), "lb");
+	if (system === "metric") return withUnit(formatNumber(g), "g");
+	return withUnit(
+		formatNumber(gramsToOunces(g), kind === "added" ? 2 : 1),
+		"oz",
+	);
+}
+
+const otherThan = (system: UnitSystem): UnitSystem =>
+	system === "metric" ? "trade" : "metric";
+
+export const formatLength = (
+	mm: number,
+	system: UnitSystem,
+	kind: LengthKind = "length",
+): string => joined(writeLength(mm, system, kind));
+
+export const formatMass = (
+	g: number,
+	system: UnitSystem,
+	kind: MassKind = "cue",
+): string => joined(writeMass(g, system, kind));
+
+/** The chosen system first, the other one beside it. */
+export interface Both {
+	readonly main: string;
+	readonly other: string;
+}
+
+export const formatBothLength = (
+	mm: number,
+	system: UnitSystem,
+	kind: LengthKind = "length",
+): Both => ({
+	main: formatLength(mm, system, kind),
+	other: formatLength(mm, otherThan(system), kind),
+});
+
+export const formatBothMass = (
+	g: number,
+	system: UnitSystem,
+	kind: MassKind = "cue",
+): Both => ({
+	main: formatMass(g, system, kind),
+	other: formatMass(g, otherThan(system), kind),
+});
+
+/** A quantity of either dimension; `formatBoth` is what figures and fields show. */
+export type Quantity =
+	| { readonly mm: number; readonly kind?: LengthKind }
+	| { readonly g: number; readonly kind?: MassKind };
+
+export const formatBoth = (quantity: Quantity, system: UnitSystem): Both =>
+	"mm" in quantity
+		? formatBothLength(quantity.mm, system, quantity.kind)
+		: formatBothMass(quantity.g, system, quantity.kind);
+
+/** "57¼–58 in"; one number where both ends round to the same; "to" between negative numbers. */
+function writeBand(low: Written, high: Written): string {
+	if (low.number === high.number) return joined(high);
+	const signed = low.number.startsWith(MINUS) || high.number.startsWith(MINUS);
+	return `${low.number}${signed ? `${NBSP}to${NBSP}` : "–"}${joined(high)}`;
+}
+
+interface Ends {
+	readonly low: number;
+	readonly high: number;
+}
+
+export const formatLengthBand = (
+	bandMm: Ends,
+	system: UnitSystem,
+	kind: LengthKind = "length",
+): string =>
+	writeBand(
+		writeLength(bandMm.low, system, kind),
+		writeLength(bandMm.high, system, kind),
+	);
+
+export const formatMassBand = (
+	bandG: Ends,
+	system: UnitSystem,
+	kind: MassKind = "cue",
+): string =>
+	writeBand(
+		writeMass(bandG.low, system, kind),
+		writeMass(bandG.high, system, kind),
+	);
+
+export const formatNumberBand = (band: Ends, decimals = 0, unit = ""): string =>
+	writeBand(
+		{ number: formatNumber(band.low, decimals), unit },
+		{ number: formatNumber(band.high, decimals), unit },
+	);
+
+const signed = (text: string, value: number): string =>
+	value > 0 && /[1-9¼½¾]/.test(text) ? `+${text}` : text;
+
+/** "+12 mm", "−½ in", "0 mm". */
+export const formatLengthDifference = (
+	mm: number,
+	system: UnitSystem,
+	kind: LengthKind = "length",
+): string => signed(formatLength(mm, system, kind), mm);
+
+export const formatMassDifference = (
+	g: number,
+	system: UnitSystem,
+	kind: MassKind = "cue",
+): string => signed(formatMass(g, system, kind), g);
+
+export const formatAngle = (angleDeg: number, decimals = 1): string =>
+	`${formatNumber(finite(angleDeg, "angleDeg"), decimals)}°`;
+
+/** A fraction of one as percent: 0.125 with one decimal is "12.5%". */
+export const formatPercent = (fraction: number, decimals = 0): string =>
+	`${formatNumber(finite(fraction, "a fraction") * 100, decimals)}%`;
+
+export const formatRatio = (ratio: number, decimals = 2): string =>
+	formatNumber(finite(ratio, "a ratio"), decimals);
+
+/** The suffix of a field or an axis in the chosen system. */
+export function lengthUnitOf(system: UnitSystem, kind: LengthKind): string {
+	if (system === "trade") return "in";
+	return kind === "body" || kind === "limb" ? "cm" : "mm";
+}
+
+export function massUnitOf(system: UnitSystem, kind: MassKind): string {
+	if (kind === "body") return system === "metric" ? "kg" : "lb";
+	return system === "metric" ? "g" : "oz";
+}

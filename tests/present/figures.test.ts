@@ -1,0 +1,225 @@
+import fc from "fast-check";
+import { describe, expect, it } from "vitest";
+import {
+	formatAngle,
+	formatBoth,
+	formatLength,
+	formatLengthBand,
+	formatLengthDifference,
+	formatMass,
+	formatMassBand,
+	formatMassDifference,
+	formatNumber,
+	formatNumberBand,
+	formatPercent,
+	formatQuarters,
+	formatRatio,
+	type LengthKind,
+	lengthUnitOf,
+	type MassKind,
+	massUnitOf,
+} from "@/lib/present/figures";
+import { parseLength, parseMass } from "@/lib/units/parse";
+import {
+	inchesToMm,
+	ouncesToGrams,
+	type UnitSystem,
+} from "@/lib/units/quantity";
+
+/** With plain spaces, so that the expectations below stay readable. */
+const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, " ");
+
+const KINDS: readonly LengthKind[] = [
+	"length",
+	"diameter",
+	"station",
+	"gap",
+	"body",
+	"limb",
+];
+const MASS_KINDS: readonly MassKind[] = ["cue", "added", "body"];
+
+describe("lengths", () => {
+	it.each<[number, UnitSystem, LengthKind, string]>([
+		[1460.5, "trade", "length", "57½ in"],
+		[1460.5, "metric", "length", "1461 mm"],
+		[1447.8, "trade", "length", "57 in"],
+		[1454.15, "trade", "length", "57¼ in"],
+		[1450, "trade", "length", "57 in"],
+		[6.35, "trade", "length", "¼ in"],
+		[0, "trade", "length", "0 in"],
+		[29.46, "metric", "diameter", "29.5 mm"],
+		[29, "metric", "diameter", "29.0 mm"],
+		[29.5, "trade", "diameter", "1.161 in"],
+		[914.4, "trade", "station", "36.00 in"],
+		[-1.26, "metric", "gap", "−1.3 mm"],
+		[-0.04, "metric", "gap", "0.0 mm"],
+		[1752.6, "trade", "body", "5 ft 9 in"],
+		[1828.7, "trade", "body", "6 ft 0 in"],
+		[1752.6, "metric", "body", "175.5 cm"],
+		[1750, "metric", "body", "175 cm"],
+		[188, "metric", "limb", "19 cm"],
+		[193, "metric", "limb", "19.5 cm"],
+		[12345, "metric", "length", "12 345 mm"],
+	])("%d mm, %s, %s: %s", (mm, system, kind, text) => {
+		expect(plain(formatLength(mm, system, kind))).toBe(text);
+	});
+
+	it("shares the unit in a band, and joins ends that round alike", () => {
+		const band = { low: 1454.2, high: 1473.2 };
+		expect(plain(formatLengthBand(band, "trade"))).toBe("57¼–58 in");
+		expect(plain(formatLengthBand(band, "metric"))).toBe("1454–1473 mm");
+		expect(plain(formatLengthBand({ low: 1460, high: 1461 }, "trade"))).toBe(
+			"57½ in",
+		);
+		expect(
+			plain(formatLengthBand({ low: -4, high: 2.5 }, "metric", "gap")),
+		).toBe("−4.0 to 2.5 mm");
+		expect(
+			plain(formatLengthBand({ low: 1700, high: 1800 }, "trade", "body")),
+		).toBe("5 ft 7 in–5 ft 10¾ in");
+	});
+
+	it("signs a difference, except where it rounds to nothing", () => {
+		expect(plain(formatLengthDifference(12.4, "metric"))).toBe("+12 mm");
+		expect(plain(formatLengthDifference(-12.7, "trade"))).toBe("−½ in");
+		expect(plain(formatLengthDifference(0.3, "metric"))).toBe("0 mm");
+		expect(plain(formatLengthDifference(-0.3, "metric"))).toBe("0 mm");
+		expect(plain(formatMassDifference(14.2, "trade"))).toBe("+0.5 oz");
+	});
+});
+
+describe("masses", () => {
+	it.each<[number, UnitSystem, MassKind, string]>([
+		[ouncesToGrams(18.5), "trade", "cue", "18.5 oz"],
+		[ouncesToGrams(18.5), "metric", "cue", "524 g"],
+		[22, "trade", "added", "0.78 oz"],
+		[72_300, "metric", "body", "72.5 kg"],
+		[72_000, "trade", "body", "159 lb"],
+	])("%d g, %s, %s: %s", (g, system, kind, text) => {
+		expect(plain(formatMass(g, system, kind))).toBe(text);
+	});
+
+	it("writes a band", () => {
+		expect(plain(formatMassBand({ low: 498, high: 541 }, "trade"))).toBe(
+			"17.6–19.1 oz",
+		);
+	});
+});
+
+describe("both systems", () => {
+	it("puts the chosen one first", () => {
+		const both = formatBoth({ mm: 1460.5 }, "trade");
+		expect(plain(both.main)).toBe("57½ in");
+		expect(plain(both.other)).toBe("1461 mm");
+		const mass = formatBoth({ g: 520 }, "metric");
+		expect(plain(mass.main)).toBe("520 g");
+		expect(plain(mass.other)).toBe("18.3 oz");
+	});
+});
+
+describe("other numbers", () => {
+	it("writes angles, shares, ratios and bands", () => {
+		expect(formatAngle(-1.25)).toBe("−1.3°");
+		expect(formatPercent(0.125, 1)).toBe("12.5%");
+		expect(formatPercent(0.9)).toBe("90%");
+		expect(formatRatio(0.516)).toBe("0.52");
+		expect(formatNumber(-0.001, 2)).toBe("0.00");
+		expect(formatQuarters(57.9)).toBe("58");
+		expect(plain(formatNumberBand({ low: 10, high: 12.5 }, 1, "°"))).toBe(
+			"10.0–12.5°",
+		);
+	});
+
+	it("throws rather than write what is not a number", () => {
+		for (const value of [Number.NaN, Infinity, -Infinity]) {
+			expect(() => formatNumber(value)).toThrow(RangeError);
+			expect(() => formatQuarters(value)).toThrow(RangeError);
+			expect(() => formatAngle(value)).toThrow(/angleDeg/);
+			expect(() => formatPercent(value)).toThrow(RangeError);
+			expect(() => formatRatio(value)).toThrow(RangeError);
+			for (const system of ["metric", "trade"] as const) {
+				for (const kind of KINDS)
+					expect(() => formatLength(value, system, kind)).toThrow(RangeError);
+				for (const kind of MASS_KINDS)
+					expect(() => formatMass(value, system, kind)).toThrow(RangeError);
+				expect(() => formatLengthBand({ low: 0, high: value }, system)).toThrow(
+					RangeError,
+				);
+			}
+		}
+	});
+});
+
+describe("what is written can be read back", () => {
+	/** Half a step of each format, in mm, and the bits a conversion loses. */
+	const stepMm = (system: UnitSystem, kind: LengthKind): number => {
+		if (system === "metric")
+			return {
+				length: 1,
+				diameter: 0.1,
+				station: 1,
+				gap: 0.1,
+				body: 5,
+				limb: 5,
+			}[kind];
+		return inchesToMm(
+			{
+				length: 0.25,
+				diameter: 0.001,
+				station: 0.01,
+				gap: 0.01,
+				body: 0.25,
+				limb: 0.25,
+			}[kind],
+		);
+	};
+
+	it("within half a step, for lengths", () => {
+		fc.assert(
+			fc.property(
+				fc.double({ min: 7, max: 2500, noNaN: true }),
+				fc.constantFrom<UnitSystem>("metric", "trade"),
+				fc.constantFrom(...KINDS),
+				(mm, system, kind) => {
+					const parsed = parseLength(formatLength(mm, system, kind), {
+						system,
+						minMm: 0,
+						maxMm: 3000,
+					});
+					if (!parsed.ok) throw new Error(parsed.refusal.code);
+					expect(Math.abs(parsed.mm - mm)).toBeLessThanOrEqual(
+						stepMm(system, kind) / 2 + 1e-9,
+					);
+				},
+			),
+		);
+	});
+
+	it("within half a step, for masses", () => {
+		fc.assert(
+			fc.property(
+				fc.double({ min: 5, max: 1000, noNaN: true }),
+				fc.constantFrom<UnitSystem>("metric", "trade"),
+				(g, system) => {
+					const parsed = parseMass(formatMass(g, system), {
+						system,
+						minG: 0,
+						maxG: 2000,
+					});
+					if (!parsed.ok) throw new Error(parsed.refusal.code);
+					const step = system === "metric" ? 1 : ouncesToGrams(0.1);
+					expect(Math.abs(parsed.g - g)).toBeLessThanOrEqual(step / 2 + 1e-9);
+				},
+			),
+		);
+	});
+
+	it("in the unit that the field shows", () => {
+		expect(lengthUnitOf("metric", "body")).toBe("cm");
+		expect(lengthUnitOf("metric", "diameter")).toBe("mm");
+		expect(lengthUnitOf("trade", "length")).toBe("in");
+		expect(massUnitOf("trade", "cue")).toBe("oz");
+		expect(massUnitOf("metric", "body")).toBe("kg");
+	});
+});
