@@ -210,6 +210,36 @@ export const CITATIONS = {
 		2006,
 		"read",
 	),
+	"cites-appendices": citation(
+		"CITES Appendices and annotations, text in force from 23 February 2023, as quoted in secondary notes; not checked on the convention's own site",
+		"CITES",
+		2023,
+		"secondary",
+	),
+	"dust-chart-1990": citation(
+		"Chart of woods and their reported effects on skin, eyes and lungs",
+		"—",
+		1990,
+		"secondary",
+	),
+	"govorcin-2010": citation(
+		"Properties of olive wood (Olea europaea), abstract",
+		"—",
+		2010,
+		"read",
+	),
+	"hornbeam-page": citation(
+		"Public wood database, page on European hornbeam",
+		"—",
+		null,
+		"read",
+	),
+	"tungsten-alloy-b777": citation(
+		"ASTM B777-15, tungsten heavy alloy, table 1",
+		"ASTM International",
+		2015,
+		"read",
+	),
 } as const satisfies Record<string, Citation>;
 
 export type CitationId = keyof typeof CITATIONS;
