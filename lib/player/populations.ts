@@ -39,10 +39,13 @@ const CHILD_ANY_AGE = { meanMm: 1300, sdMm: 180 };
 
 const fromRegression = (r: Regression): LinearLink => ({
 	intercept: r.interceptMm,
-	slopes: [
-		[STATURE, r.perStature],
-		[SPAN, r.perSpan],
-	],
+	slopes:
+		r.perSpan === 0
+			? [[STATURE, r.perStature]]
+			: [
+					[STATURE, r.perStature],
+					[SPAN, r.perSpan],
+				],
 	residualSd: r.residualSdMm,
 });
 
