@@ -1,0 +1,213 @@
+import { checkRules, type RuleFinding } from "@/lib/build/rules";
+import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
+import { type Body, bodyFrom } from "@/lib/player/body";
+import { type GripCircle, gripCircleFrom } from "@/lib/player/hand";
+import { band90, type Estimate } from "@/lib/reference/estimate";
+import { GAMES, type GameId } from "@/lib/reference/rules";
+import { type TipTradeoff, tipTradeoff } from "@/lib/shot/tip";
+import { type CueReach, reachFrom } from "@/lib/stance/reach";
+import { snapTo } from "@/lib/units/quantity";
+import { type Build, buildFor } from "./build";
+import { adviseButt, type ButtAdvice } from "./butt";
+import { type Figure, surenessOf } from "./figure";
+import type { FittingInput } from "./input";
+import { FELT, STEP, USUAL_BALANCE_MM } from "./judgement";
+import { adviseLength } from "./length";
+import { adviseMass, type MassNeed } from "./mass";
+import { adviseTip } from "./tip";
+import { MODEL_VERSION } from "./version";
+
+export interface Advice {
+	readonly modelVersion: string;
+	readonly input: FittingInput;
+	readonly gameId: GameId;
+	readonly body: Body;
+	readonly grip: GripCircle;
+	readonly reach: CueReach;
+	readonly length: Figure;
+	/** Weight to build to: as needed, or the wood's own where that is already above the need. */
+	readonly mass: Figure;
+	readonly massNeed: MassNeed;
+	readonly butt: ButtAdvice;
+	readonly tip: Figure;
+	readonly tipTradeoff: TipTradeoff;
+	readonly balance: Figure;
+	readonly build: Build;
+	readonly rules: readonly RuleFinding[];
+	readonly cautions: readonly Caution[];
+	/** True when the build reaches the weight and breaks no rule. */
+	readonly isBuildable: boolean;
+}
+
+/** From what is known of a player to a spec, each figure with its evidence and band. */
+export function advise(input: FittingInput): Outcome<Advice> {
+	const { gameId } = input.stance;
+	const game = GAMES[gameId];
+	const body = bodyFrom(input.player);
+	if (!body.ok) return body;
+	const grip = gripCircleFrom({
+		readingsMm: input.player.gripCircleReadingsMm ?? [],
+		handLengthMm: body.value.handLengthMm,
+	});
+	if (!grip.ok) return grip;
+	const reach = reachFrom({ body: body.value, answers: input.stance });
+	if (!reach.ok) return reach;
+
+	const length = adviseLength({ input, reach: reach.value, game });
+	const lengthMm = length.figure.value;
+	const tip = adviseTip({ input, game });
+	const butt = adviseButt({
+		input,
+		grip: grip.value,
+		lengthMm,
+		gripFromButtMm: reach.value.gripFromButtMm.value,
+		tipDiameterMm: tip.value,
+		taperShape: input.wishes.taperShape ?? "even",
+	});
+	if (!butt.ok) return butt;
+	const massNeed = adviseMass({ input, body: body.value, game, lengthMm });
+	const built = buildTo({
+		input,
+		gameId,
+		lengthMm,
+		tipDiameterMm: tip.value,
+		buttDiameterMm: butt.value.figure.value,
+		massNeed,
+	});
+	if (!built.ok) return built;
+	const { build, mass, cautions: massCautions } = built.value;
+
+	const { request } = build;
+	const balance = balanceFigure(build);
+	const finished = build.plan.ok ? build.plan.value.finished : build.design;
+	const rules = checkRules(finished, mass.value, gameId);
+	return accept({
+		modelVersion: MODEL_VERSION,
+		input,
+		gameId,
+		body: body.value,
+		grip: grip.value,
+		reach: reach.value,
+		length: length.figure,
+		mass,
+		massNeed,
+		butt: butt.value,
+		tip,
+		tipTradeoff: tipTradeoff({
+			gameId,
+			tipDiameterMm: tip.value,
+			shaftWood: request.shaftWood,
+			ferruleMetal: request.ferruleMetal,
+			ferruleLengthMm: build.design.ferrule.lengthMm,
+		}),
+		balance,
+		build,
+		rules,
+		cautions: [
+			...body.value.cautions,
+			...reach.value.cautions,
+			...length.cautions,
+			...butt.value.cautions,
+			...massCautions,
+			...(build.plan.ok ? build.plan.value.cautions : []),
+			...balanceCautions(balance, gameId),
+		],
+		isBuildable: build.plan.ok && rules.every(({ ok }) => ok),
+	});
+}
+
+/**
+ * Builds to the weight needed. A weight nobody wished for gives way to the wood: where every wood of
+ * the budget is already heavier, the weight advised is the wood's own and a caution says so. A wish
+ * stays as it is, refusal and all.
+ */
+function buildTo({
+	massNeed,
+	...need
+}: {
+	input: FittingInput;
+	gameId: GameId;
+	lengthMm: number;
+	tipDiameterMm: number;
+	buttDiameterMm: number;
+	massNeed: MassNeed;
+}): Outcome<{ build: Build; mass: Figure; cautions: Caution[] }> {
+	const mass = massNeed.figure;
+	const built = buildFor({ ...need, massG: mass.value });
+	if (!built.ok) return built;
+	const { plan, natural } = built.value;
+	if (plan.ok || mass.basis === "wish")
+		return accept({ build: built.value, mass, cautions: [] });
+	const naturalMassG = natural.massG.value;
+	const nearest = snapTo(Math.max(naturalMassG, mass.exact), mass.step);
+	const rebuilt = buildFor({
+		...need,
+		input: {
+			...need.input,
+			wishes: { ...need.input.wishes, buttWood: built.value.request.buttWood },
+		},
+		massG: nearest,
+	});
+	if (!rebuilt.ok) return rebuilt;
+	return accept({
+		build: rebuilt.value,
+		mass: {
+			...mass,
+			value: nearest,
+			band: band90(natural.massG),
+			sd: natural.massG.sd,
+			sureness: surenessOf({
+				sd: natural.massG.sd,
+				feltDifference: FELT.massG,
+			}),
+		},
+		cautions: [
+			{
+				code: "mass-raised-to-wood",
+				facts: {
+					wantedG: mass.exact,
+					naturalMassG,
+					buttWood: built.value.request.buttWood,
+				},
+			},
+		],
+	});
+}
+
+function balanceFigure({ plan, natural }: Build): Figure {
+	const estimate: Estimate = plan.ok
+		? plan.value.balanceAfterFromButtMm
+		: natural.balanceFromButtMm;
+	return {
+		value: snapTo(estimate.value, STEP.balanceMm),
+		exact: estimate.value,
+		sd: estimate.sd,
+		band: band90(estimate),
+		step: STEP.balanceMm,
+		basis: "derived",
+		sureness: surenessOf({ sd: estimate.sd, feltDifference: FELT.balanceMm }),
+		evidence: [
+			{
+				code: plan.ok ? "balance-of-build" : "balance-natural",
+				value: estimate.value,
+				sd: estimate.sd,
+				basis: "derived",
+				sources: estimate.sources,
+				shareFraction: 1,
+			},
+		],
+	};
+}
+
+/** The usual window is that of full-length cues; a carom or junior cue is not held to it. */
+function balanceCautions(balance: Figure, gameId: GameId): Caution[] {
+	const { min, max } = USUAL_BALANCE_MM;
+	if (gameId === "carom" || (balance.exact >= min && balance.exact <= max))
+		return [];
+	return [
+		{
+			code: "balance-outside-usual",
+			facts: { balanceFromButtMm: balance.exact, lowMm: min, highMm: max },
+		},
+	];
+}

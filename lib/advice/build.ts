@@ -1,0 +1,101 @@
+import {
+	type AddedWeightPlan,
+	planAddedWeight,
+} from "@/lib/build/added-weight";
+import type { CueDesign, CueRequest } from "@/lib/cue/design";
+import { type CueMass, weighCue } from "@/lib/cue/mass";
+import { designFrom } from "@/lib/cue/template";
+import { accept, type Outcome, type Refusal } from "@/lib/numerics/outcome";
+import { band90 } from "@/lib/reference/estimate";
+import type { GameId } from "@/lib/reference/rules";
+import type { WoodId } from "@/lib/reference/woods";
+import type { FittingInput } from "./input";
+import { BUDGET_BUILD, USUAL_LAYOUT, USUAL_SHAFT } from "./judgement";
+
+export interface Build {
+	readonly request: CueRequest;
+	/** Without added weight. */
+	readonly design: CueDesign;
+	readonly natural: CueMass;
+	/** The weight put in the butt, or why the wood cannot give the weight. */
+	readonly plan: Outcome<AddedWeightPlan>;
+	/** Woods that were set aside because they are heavier than the weight wanted. */
+	readonly setAside: readonly {
+		readonly wood: WoodId;
+		readonly naturalMassG: number;
+	}[];
+}
+
+export interface BuildNeed {
+	readonly input: FittingInput;
+	readonly gameId: GameId;
+	readonly lengthMm: number;
+	readonly buttDiameterMm: number;
+	readonly tipDiameterMm: number;
+	readonly massG: number;
+}
+
+/** Woods, splice and layout: the wish, else what the budget and the game usually point to. */
+export function requestFor(need: BuildNeed, buttWood: WoodId): CueRequest {
+	const { input, gameId } = need;
+	const { wishes, budget = "middle" } = input;
+	return {
+		lengthMm: need.lengthMm,
+		buttDiameterMm: need.buttDiameterMm,
+		tipDiameterMm: need.tipDiameterMm,
+		taperShape: wishes.taperShape ?? "even",
+		shaftWood: wishes.shaftWood ?? USUAL_SHAFT[gameId],
+		buttWood,
+		splice: wishes.splice ?? BUDGET_BUILD[budget].splice,
+		layout: wishes.layout ?? USUAL_LAYOUT[gameId],
+		ferruleMetal: wishes.ferruleMetal ?? "brass",
+	};
+}
+
+function buildIn(
+	need: BuildNeed,
+	buttWood: WoodId,
+): Outcome<Omit<Build, "setAside">> {
+	const request = requestFor(need, buttWood);
+	const design = designFrom(request);
+	if (!design.ok) return design;
+	return accept({
+		request,
+		design: design.value,
+		natural: weighCue(design.value),
+		plan: planAddedWeight({ design: design.value, wantedMassG: need.massG }),
+	});
+}
+
+const tooHeavy = (refusals: readonly Refusal[]) =>
+	refusals.some(({ code }) => code === "weight-below-natural");
+
+/**
+ * The build for the wanted figures. Where the customer named no butt wood, the first of the budget's
+ * woods that is not already too heavy is taken; where all are, the first stays, with its refusal.
+ */
+export function buildFor(need: BuildNeed): Outcome<Build> {
+	const { wishes, budget = "middle" } = need.input;
+	const woods: readonly WoodId[] =
+		wishes.buttWood === undefined
+			? BUDGET_BUILD[budget].buttWoods
+			: [wishes.buttWood];
+	const setAside: { wood: WoodId; naturalMassG: number }[] = [];
+	let first: Build | undefined;
+	for (const wood of woods) {
+		const tried = buildIn(need, wood);
+		if (!tried.ok) return tried;
+		const build = { ...tried.value, setAside: [...setAside] };
+		if (tried.value.plan.ok || !tooHeavy(tried.value.plan.refusals))
+			return accept(build);
+		first ??= build;
+		setAside.push({ wood, naturalMassG: tried.value.natural.massG.value });
+	}
+	if (first === undefined)
+		throw new RangeError("buildFor: no butt wood to try");
+	return accept({ ...first, setAside: [] });
+}
+
+/** Lightest mass the build can be had at without bending the truth: the lower edge of its band. */
+export const lightestMassG = (build: Build): number =>
+	band90(build.natural.massG).low;

@@ -1,0 +1,141 @@
+import type { TaperShapeId } from "@/lib/cue/design";
+import { buttDiameterForMm } from "@/lib/cue/taper";
+import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
+import { diameterForClosureMm, type GripCircle } from "@/lib/player/hand";
+import type { Band } from "@/lib/reference/estimate";
+import { fromPresentCue, wished } from "./evidence";
+import { type Evidence, type Figure, figureFrom } from "./figure";
+import type { ClosureWish, FittingInput } from "./input";
+import {
+	BUTT_LIMITS_MM,
+	CLOSURE_TARGET_MM,
+	CLOSURE_TOLERANCE_MM,
+	COMPLAINT_STEP,
+	FELT,
+	HABIT_SD,
+	STEP,
+} from "./judgement";
+
+export interface ButtAdvice {
+	readonly figure: Figure;
+	/** Butt diameters whose closure at the grip stays as wanted, within what the bench turns. */
+	readonly rangeMm: Band;
+	/** The same before the bench's limits. */
+	readonly wantedRangeMm: Band;
+	readonly closure: ClosureWish;
+	/** Station of the middle of the grip hand, from the tip. */
+	readonly gripStationMm: number;
+	readonly cautions: readonly Caution[];
+}
+
+const clamp = (value: number, { min, max }: { min: number; max: number }) =>
+	Math.min(max, Math.max(min, value));
+
+/**
+ * Butt diameter from the measured ring: the wanted closure gives the diameter at the grip hand, the
+ * taper gives the butt end. The range is where the closure stays within its tolerance; mm.
+ */
+export function adviseButt({
+	input,
+	grip,
+	lengthMm,
+	gripFromButtMm,
+	tipDiameterMm,
+	taperShape,
+}: {
+	input: FittingInput;
+	grip: GripCircle;
+	lengthMm: number;
+	gripFromButtMm: number;
+	tipDiameterMm: number;
+	taperShape: TaperShapeId;
+}): Outcome<ButtAdvice> {
+	const closure = input.wishes.closure ?? "touching";
+	const gripStationMm = lengthMm - gripFromButtMm;
+	const buttForClosure = (closureMm: number) =>
+		buttDiameterForMm({
+			taperShape,
+			tipDiameterMm,
+			lengthMm,
+			stationMm: gripStationMm,
+			diameterMm: diameterForClosureMm({
+				circleMm: grip.circleMm.value,
+				closureMm,
+			}),
+		});
+	const target = CLOSURE_TARGET_MM[closure];
+	const [middle, slim, full] = [
+		buttForClosure(target),
+		buttForClosure(target - CLOSURE_TOLERANCE_MM),
+		buttForClosure(target + CLOSURE_TOLERANCE_MM),
+	];
+	if (!middle.ok) return middle;
+	if (!slim.ok) return slim;
+	if (!full.ok) return full;
+	// dButt/dGrip is constant along a taper shape, and a closure of π is 1 mm of diameter.
+	const buttPerGrip =
+		(full.value - slim.value) / ((2 * CLOSURE_TOLERANCE_MM) / Math.PI);
+	const ring: Evidence = {
+		code: grip.readingCount > 0 ? "ring-measured" : "ring-estimated",
+		value: middle.value,
+		sd: grip.circleMm.sd * buttPerGrip,
+		basis: grip.circleMm.standing,
+		sources: grip.circleMm.sources,
+		facts: {
+			circleMm: grip.circleMm.value,
+			readingCount: grip.readingCount,
+			closure,
+			gripFromButtMm,
+		},
+	};
+	const { presentCue, wishes } = input;
+	const figure = figureFrom({
+		evidence: [
+			...wished(wishes.buttDiameterMm),
+			ring,
+			...fromPresentCue({
+				cue: presentCue,
+				value: presentCue.buttDiameterMm,
+				liked: "butt",
+				less: "too-thick",
+				more: "too-slim",
+				habitSd: HABIT_SD.buttDiameterMm,
+				complaintStep: COMPLAINT_STEP.buttDiameterMm,
+			}),
+		],
+		step: STEP.diameterMm,
+		feltDifference: FELT.buttDiameterMm,
+		limit: (value) => clamp(value, BUTT_LIMITS_MM),
+	});
+	const halfWidthMm = (full.value - slim.value) / 2;
+	const wantedRangeMm = {
+		low: figure.exact - halfWidthMm,
+		high: figure.exact + halfWidthMm,
+	};
+	const rangeMm = {
+		low: clamp(wantedRangeMm.low, BUTT_LIMITS_MM),
+		high: clamp(wantedRangeMm.high, BUTT_LIMITS_MM),
+	};
+	const cautions: Caution[] = [...grip.cautions];
+	if (
+		wantedRangeMm.low < BUTT_LIMITS_MM.min ||
+		wantedRangeMm.high > BUTT_LIMITS_MM.max
+	)
+		cautions.push({
+			code: "butt-range-cut-by-bench",
+			facts: {
+				lowMm: wantedRangeMm.low,
+				highMm: wantedRangeMm.high,
+				benchMinMm: BUTT_LIMITS_MM.min,
+				benchMaxMm: BUTT_LIMITS_MM.max,
+			},
+		});
+	return accept({
+		figure,
+		rangeMm,
+		wantedRangeMm,
+		closure,
+		gripStationMm,
+		cautions,
+	});
+}

@@ -1,0 +1,65 @@
+import type { LayoutId, SpliceId, TaperShapeId } from "@/lib/cue/design";
+import type { PlayerMeasures } from "@/lib/player/measures";
+import type { WoodId } from "@/lib/reference/woods";
+import type { StanceAnswers } from "@/lib/stance/reach";
+
+/** How the pads of thumb and forefinger are wanted round the butt: a choice of style, not a constant. */
+export type ClosureWish = "touching" | "small-gap" | "small-overlap";
+
+/** How long and how well somebody plays; moves the tip and the width of the weight advice only. */
+export type Level = "new" | "club" | "county";
+
+/** What the build may cost, in words; decides woods and splice only where no wish does. */
+export type Budget = "low" | "middle" | "open";
+
+/** What a player says of the present cue. */
+export type Complaint =
+	| "too-long"
+	| "too-short"
+	| "too-heavy"
+	| "too-light"
+	| "too-thick"
+	| "too-slim"
+	| "tip-too-big"
+	| "tip-too-small"
+	| "front-heavy"
+	| "butt-heavy";
+
+/** What a player likes of the present cue: pulls that figure towards it. */
+export type LikedPart = "length" | "weight" | "butt" | "tip" | "balance";
+
+export interface PresentCue {
+	readonly lengthMm?: number;
+	readonly massG?: number;
+	readonly buttDiameterMm?: number;
+	readonly tipDiameterMm?: number;
+	/** Balance point, measured from the butt end. */
+	readonly balanceFromButtMm?: number;
+	readonly likes?: readonly LikedPart[];
+	readonly dislikes?: readonly Complaint[];
+}
+
+export interface Wishes {
+	readonly lengthMm?: number;
+	readonly massG?: number;
+	readonly buttDiameterMm?: number;
+	readonly tipDiameterMm?: number;
+	readonly closure?: ClosureWish;
+	readonly buttWood?: WoodId;
+	readonly shaftWood?: WoodId;
+	readonly splice?: SpliceId;
+	readonly layout?: LayoutId;
+	readonly taperShape?: TaperShapeId;
+	readonly ferruleMetal?: "brass" | "stainless-steel";
+}
+
+/** Everything a fitting may tell. Every answer may be missing: the models then estimate. */
+export interface FittingInput {
+	readonly player: PlayerMeasures;
+	readonly stance: StanceAnswers;
+	readonly hand?: "right" | "left";
+	readonly level?: Level;
+	readonly presentCue: PresentCue;
+	readonly wishes: Wishes;
+	readonly budget?: Budget;
+}

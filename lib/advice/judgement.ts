@@ -1,0 +1,104 @@
+import { GRAMS_PER_OUNCE, MM_PER_INCH } from "@/lib/units/quantity";
+
+/**
+ * This project's judgements, in one place: nothing here has a published source. Each is open to the
+ * coach through the answers that overrule it. Lengths mm, masses g.
+ */
+
+/** What a bench works to. Common practice, no source. */
+export const STEP = {
+	lengthMm: MM_PER_INCH / 4,
+	massG: GRAMS_PER_OUNCE / 4,
+	diameterMm: 0.25,
+	balanceMm: MM_PER_INCH / 4,
+} as const;
+
+/** The smallest change most players would notice. Assumed. */
+export const FELT = {
+	lengthMm: MM_PER_INCH / 2,
+	massG: GRAMS_PER_OUNCE / 2,
+	buttDiameterMm: 0.75,
+	tipDiameterMm: 0.25,
+	balanceMm: MM_PER_INCH,
+} as const;
+
+/** How far a complaint moves a figure from the present cue, and how sure that is. Assumed. */
+export const COMPLAINT_STEP = {
+	lengthMm: { by: MM_PER_INCH, sd: 15 },
+	massG: { by: GRAMS_PER_OUNCE, sd: GRAMS_PER_OUNCE / 2 },
+	buttDiameterMm: { by: 1, sd: 0.6 },
+	tipDiameterMm: { by: 0.5, sd: 0.25 },
+} as const;
+
+/** How strongly a present cue that draws no complaint, or praise, holds its figure. Assumed. */
+export const HABIT_SD = {
+	lengthMm: { used: 20, liked: 8 },
+	massG: { used: GRAMS_PER_OUNCE * 0.6, liked: GRAMS_PER_OUNCE * 0.25 },
+	buttDiameterMm: { used: 1, liked: 0.35 },
+	tipDiameterMm: { used: 0.25, liked: 0.1 },
+} as const;
+
+/** Wanted closure of the ring at the middle of the grip, mm of arc: + gap, − overlap. Assumed. */
+export const CLOSURE_TARGET_MM = {
+	touching: 0,
+	"small-gap": 5,
+	"small-overlap": -5,
+} as const;
+/** How far either side of the wanted closure still feels as wanted. Assumed. */
+export const CLOSURE_TOLERANCE_MM = 4;
+/** How far the hand slides along the butt from its usual place, either way. Assumed. */
+export const GRIP_SLIDE_MM = 50;
+
+/** Butts the trade turns. Common practice, no source. */
+export const BUTT_LIMITS_MM = { min: 24, max: 31 } as const;
+
+/** The equal-effort optimum is flat (±10 % of mass costs under 0.2 % of speed): weak evidence. */
+export const EQUAL_EFFORT_SD_G = 2 * GRAMS_PER_OUNCE;
+
+/** Tip against level: a beginner is served by a little more, a strong player by a little less. Assumed. */
+export const LEVEL_TIP_SHIFT_MM = {
+	new: 0.25,
+	club: 0,
+	county: -0.25,
+} as const;
+
+/** Body mass is not asked for: stature and a body-mass index stand in, kg/m². Assumed. */
+export const BODY_MASS_INDEX = { adult: 24, child: 17 } as const;
+
+/** Balance point usually asked for, from the butt end. Common practice, no source (from memory). */
+export const USUAL_BALANCE_MM = {
+	min: 15 * MM_PER_INCH,
+	max: 19 * MM_PER_INCH,
+} as const;
+
+/** Shafts for the large tip of American pool are usually maple; elsewhere ash. Common practice. */
+export const USUAL_SHAFT = {
+	snooker: "white-ash",
+	"english-eight-ball": "white-ash",
+	"american-pool": "sugar-maple",
+	carom: "sugar-maple",
+} as const;
+
+/** Layout usually carried. Common practice. */
+export const USUAL_LAYOUT = {
+	snooker: "three-quarter",
+	"english-eight-ball": "three-quarter",
+	"american-pool": "centre",
+	carom: "centre",
+} as const;
+
+/** Woods and splice a budget points to, dearest part first (common practice: ebony over rosewood, hand over machine). */
+export const BUDGET_BUILD = {
+	low: {
+		splice: "machine-four-point",
+		buttWoods: ["black-walnut", "indian-rosewood"],
+	},
+	middle: {
+		splice: "hand-four-point",
+		buttWoods: ["indian-rosewood", "black-walnut"],
+	},
+	open: {
+		splice: "hand-four-point",
+		buttWoods: ["gaboon-ebony", "indian-rosewood", "black-walnut"],
+	},
+} as const;

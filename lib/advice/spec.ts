@@ -1,0 +1,106 @@
+import type { AddedWeightPlan } from "@/lib/build/added-weight";
+import type { RuleFinding } from "@/lib/build/rules";
+import { type SheetStation, sheetStations } from "@/lib/build/stations";
+import type { CueRequest } from "@/lib/cue/design";
+import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
+import type { Band, Estimate } from "@/lib/reference/estimate";
+import type { GameId } from "@/lib/reference/rules";
+import type { Advice } from "./advise";
+import { workshopCautions } from "./cautions";
+import type { Figure } from "./figure";
+import type { FittingInput } from "./input";
+
+/**
+ * What a saved revision holds: every number the job sheet prints, so that a sheet opened years later
+ * is the sheet that was saved, whatever the models have become. Plain JSON.
+ */
+export interface SpecContent {
+	readonly schemaVersion: 1;
+	readonly modelVersion: string;
+	readonly gameId: GameId;
+	readonly input: FittingInput;
+	readonly request: CueRequest;
+	readonly figures: Readonly<
+		Record<"length" | "mass" | "butt" | "tip" | "balance", Figure>
+	>;
+	readonly buttRangeMm: Band;
+	readonly stations: readonly SheetStation[];
+	readonly naturalMassG: Estimate;
+	readonly naturalBalanceFromButtMm: Estimate;
+	readonly addedWeight: Omit<AddedWeightPlan, "finished" | "cautions">;
+	readonly parts: readonly {
+		readonly part: string;
+		readonly material: string;
+		readonly massG: Estimate;
+	}[];
+	readonly tip: { readonly heightMm: number; readonly domeRadiusMm: number };
+	readonly ferrule: { readonly lengthMm: number; readonly wallMm: number };
+	readonly jointStationMm: number | null;
+	readonly splicePointsFromButtMm: number | null;
+	readonly buttEndRadiusMm: number;
+	readonly rules: readonly RuleFinding[];
+	readonly cautions: readonly Caution[];
+	readonly workshopCautions: readonly Caution[];
+}
+
+/** Freezes an advice into a spec; refused while the build cannot be made or breaks a rule. */
+export function specFrom(advice: Advice): Outcome<SpecContent> {
+	const { plan } = advice.build;
+	if (!plan.ok) return plan;
+	const broken = advice.rules.filter(({ ok }) => !ok);
+	if (broken.length > 0)
+		return {
+			ok: false,
+			refusals: broken.map(({ rule, field, value, bound }) => ({
+				code: "rule-broken",
+				field,
+				value,
+				...bound,
+				facts: { rule },
+			})),
+		};
+	const { finished, cautions: _planCautions, ...addedWeight } = plan.value;
+	const { request, natural } = advice.build;
+	const stations = sheetStations(finished, {});
+	return accept({
+		schemaVersion: 1,
+		modelVersion: advice.modelVersion,
+		gameId: advice.gameId,
+		input: advice.input,
+		request,
+		figures: {
+			length: advice.length,
+			mass: advice.mass,
+			butt: advice.butt.figure,
+			tip: advice.tip,
+			balance: advice.balance,
+		},
+		buttRangeMm: advice.butt.rangeMm,
+		stations,
+		naturalMassG: natural.massG,
+		naturalBalanceFromButtMm: natural.balanceFromButtMm,
+		addedWeight,
+		parts: natural.parts.map(({ part, material, massG }) => ({
+			part,
+			material,
+			massG,
+		})),
+		tip: {
+			heightMm: finished.tip.heightMm,
+			domeRadiusMm: finished.tip.domeRadiusMm,
+		},
+		ferrule: {
+			lengthMm: finished.ferrule.lengthMm,
+			wallMm: finished.ferrule.wallMm,
+		},
+		jointStationMm: finished.joint?.stationMm ?? null,
+		splicePointsFromButtMm: stations.find(({ note }) => note === "splice-points")?.fromButtMm ?? null,
+		buttEndRadiusMm: finished.buttEndRadiusMm,
+		rules: advice.rules,
+		cautions: advice.cautions,
+		workshopCautions: workshopCautions({
+			request,
+			metal: addedWeight.metalMassG > 0 ? addedWeight.metal : null,
+		}),
+	});
+}
