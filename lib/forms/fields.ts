@@ -1,0 +1,166 @@
+import { BOUNDS, type QuantityBound } from "./bounds";
+import { CHOICES } from "./fitting-input";
+
+/**
+ * Every question of a fitting, once: what it is called in stored answers, what kind of answer it
+ * takes, and where the answer goes in the domain input. Pages, the typed-text schema and the demo
+ * data all read this table.
+ */
+export type LengthUnit = "mm" | "cm" | "in" | "ft";
+export type MassUnit = "g" | "oz";
+
+interface LengthField {
+	readonly kind: "length";
+	readonly path: string;
+	readonly bound: QuantityBound;
+	/** Unit of a bare number, by the reader's unit system. */
+	readonly bare: { readonly metric: LengthUnit; readonly trade: LengthUnit };
+}
+interface MassField {
+	readonly kind: "mass";
+	readonly path: string;
+	readonly bound: QuantityBound;
+	readonly bare: { readonly metric: MassUnit; readonly trade: MassUnit };
+}
+interface YearsField {
+	readonly kind: "years";
+	readonly path: string;
+	readonly bound: QuantityBound;
+}
+interface ReadingsField extends Omit<LengthField, "kind"> {
+	readonly kind: "readings";
+}
+interface ChoiceField {
+	readonly kind: "choice";
+	readonly path: string;
+	readonly options: readonly string[];
+}
+interface ChoicesField {
+	readonly kind: "choices";
+	readonly path: string;
+	readonly options: readonly string[];
+}
+interface YesNoField {
+	readonly kind: "yes-no";
+	readonly path: string;
+}
+interface TextField {
+	readonly kind: "text";
+}
+
+export type Field =
+	| LengthField
+	| MassField
+	| YearsField
+	| ReadingsField
+	| ChoiceField
+	| ChoicesField
+	| YesNoField
+	| TextField;
+
+const body = { metric: "cm", trade: "in" } as const;
+const fine = { metric: "mm", trade: "in" } as const;
+const mass = { metric: "g", trade: "oz" } as const;
+
+const length = (
+	path: string,
+	bound: QuantityBound,
+	bare: LengthField["bare"],
+): LengthField => ({
+	kind: "length",
+	path,
+	bound,
+	bare,
+});
+const choice = (path: string, options: readonly string[]): ChoiceField => ({
+	kind: "choice",
+	path,
+	options,
+});
+
+export const FIELDS = {
+	age: { kind: "years", path: "player.ageYears", bound: BOUNDS.ageYears },
+	sex: choice("player.sex", CHOICES.sex),
+	stature: length("player.statureMm", BOUNDS.statureMm, body),
+	armSpan: length("player.armSpanMm", BOUNDS.armSpanMm, body),
+	handLength: length("player.handLengthMm", BOUNDS.handLengthMm, fine),
+	shoulderToElbow: length(
+		"player.shoulderToElbowMm",
+		BOUNDS.shoulderToElbowMm,
+		body,
+	),
+	elbowToGrip: length("player.elbowToGripMm", BOUNDS.elbowToGripMm, body),
+	shoulderBreadth: length(
+		"player.shoulderBreadthMm",
+		BOUNDS.shoulderBreadthMm,
+		body,
+	),
+	gripReadings: {
+		kind: "readings",
+		path: "player.gripCircleReadingsMm",
+		bound: BOUNDS.gripCircleReadingMm,
+		bare: fine,
+	},
+	hand: choice("hand", CHOICES.hand),
+	stance: choice("stance.stance", CHOICES.stance),
+	posture: choice("stance.posture", CHOICES.posture),
+	bridgeArm: choice("stance.bridgeArm", CHOICES.bridgeArm),
+	seated: { kind: "yes-no", path: "stance.seated" },
+	bridgeLength: length("stance.bridgeLengthMm", BOUNDS.bridgeLengthMm, body),
+	gripFromButt: length("stance.gripFromButtMm", BOUNDS.gripFromButtMm, body),
+	bridgeToGrip: length("stance.bridgeToGripMm", BOUNDS.bridgeToGripMm, body),
+	game: choice("stance.gameId", CHOICES.game),
+	level: choice("level", CHOICES.level),
+	budget: choice("budget", CHOICES.budget),
+	presentLength: length("presentCue.lengthMm", BOUNDS.cueLengthMm, body),
+	presentMass: {
+		kind: "mass",
+		path: "presentCue.massG",
+		bound: BOUNDS.cueMassG,
+		bare: mass,
+	},
+	presentButt: length(
+		"presentCue.buttDiameterMm",
+		BOUNDS.presentButtDiameterMm,
+		fine,
+	),
+	presentTip: length("presentCue.tipDiameterMm", BOUNDS.tipDiameterMm, fine),
+	presentBalance: length(
+		"presentCue.balanceFromButtMm",
+		BOUNDS.balanceFromButtMm,
+		body,
+	),
+	presentLikes: {
+		kind: "choices",
+		path: "presentCue.likes",
+		options: CHOICES.liked,
+	},
+	presentDislikes: {
+		kind: "choices",
+		path: "presentCue.dislikes",
+		options: CHOICES.complaint,
+	},
+	wishLength: length("wishes.lengthMm", BOUNDS.cueLengthMm, body),
+	wishMass: {
+		kind: "mass",
+		path: "wishes.massG",
+		bound: BOUNDS.cueMassG,
+		bare: mass,
+	},
+	wishButt: length("wishes.buttDiameterMm", BOUNDS.buttDiameterMm, fine),
+	wishTip: length("wishes.tipDiameterMm", BOUNDS.tipDiameterMm, fine),
+	wishClosure: choice("wishes.closure", CHOICES.closure),
+	wishButtWood: choice("wishes.buttWood", CHOICES.buttWood),
+	wishShaftWood: choice("wishes.shaftWood", CHOICES.shaftWood),
+	wishSplice: choice("wishes.splice", CHOICES.splice),
+	wishLayout: choice("wishes.layout", CHOICES.layout),
+	wishTaper: choice("wishes.taperShape", CHOICES.taperShape),
+	wishFerrule: choice("wishes.ferruleMetal", CHOICES.ferruleMetal),
+	notes: { kind: "text" },
+} as const satisfies Record<string, Field>;
+
+export type FieldName = keyof typeof FIELDS;
+export const FIELD_NAMES = Object.keys(FIELDS) as FieldName[];
+
+/** Answers as typed and stored: text, or a list of texts. A missing or empty answer was left out. */
+export type Answers = Partial<Record<FieldName, string | readonly string[]>>;

@@ -1,0 +1,106 @@
+import { z } from "zod";
+import type { FittingInput } from "@/lib/advice/input";
+import { WOODS, type WoodId } from "@/lib/reference/woods";
+import { BOUNDS, MAX_GRIP_READINGS, type QuantityBound } from "./bounds";
+
+const quantity = ({ min, max }: QuantityBound) => z.number().min(min).max(max);
+
+const woodsFor = (use: "shaft" | "butt") =>
+	Object.values(WOODS)
+		.filter((wood) => wood.uses.includes(use))
+		.map((wood) => wood.id) as [WoodId, ...WoodId[]];
+
+export const CHOICES = {
+	sex: ["female", "male"],
+	hand: ["right", "left"],
+	stance: ["side-on", "square"],
+	posture: ["low", "upright"],
+	bridgeArm: ["straight", "bent"],
+	game: ["snooker", "english-eight-ball", "american-pool", "carom"],
+	level: ["new", "club", "county"],
+	budget: ["low", "middle", "open"],
+	liked: ["length", "weight", "butt", "tip", "balance"],
+	complaint: [
+		"too-long",
+		"too-short",
+		"too-heavy",
+		"too-light",
+		"too-thick",
+		"too-slim",
+		"tip-too-big",
+		"tip-too-small",
+		"front-heavy",
+		"butt-heavy",
+	],
+	closure: ["small-gap", "touching", "small-overlap"],
+	shaftWood: woodsFor("shaft"),
+	buttWood: woodsFor("butt"),
+	splice: ["hand-four-point", "machine-four-point", "plain"],
+	layout: ["one-piece", "three-quarter", "centre"],
+	taperShape: ["straight", "even", "slim-forward", "full-forward"],
+	ferruleMetal: ["brass", "stainless-steel"],
+} as const;
+
+/**
+ * The domain input in numbers, as the API takes it and as the typed form is turned into it.
+ * Unknown keys are refused: a misspelt field would otherwise be silently estimated.
+ */
+export const playerSchema = z.strictObject({
+	ageYears: quantity(BOUNDS.ageYears).optional(),
+	sex: z.enum(CHOICES.sex).optional(),
+	statureMm: quantity(BOUNDS.statureMm).optional(),
+	armSpanMm: quantity(BOUNDS.armSpanMm).optional(),
+	handLengthMm: quantity(BOUNDS.handLengthMm).optional(),
+	shoulderToElbowMm: quantity(BOUNDS.shoulderToElbowMm).optional(),
+	elbowToGripMm: quantity(BOUNDS.elbowToGripMm).optional(),
+	shoulderBreadthMm: quantity(BOUNDS.shoulderBreadthMm).optional(),
+	gripCircleReadingsMm: z
+		.array(quantity(BOUNDS.gripCircleReadingMm))
+		.max(MAX_GRIP_READINGS)
+		.optional(),
+});
+
+export const stanceSchema = z.strictObject({
+	gameId: z.enum(CHOICES.game).default("snooker"),
+	stance: z.enum(CHOICES.stance).optional(),
+	posture: z.enum(CHOICES.posture).optional(),
+	bridgeArm: z.enum(CHOICES.bridgeArm).optional(),
+	bridgeLengthMm: quantity(BOUNDS.bridgeLengthMm).optional(),
+	gripFromButtMm: quantity(BOUNDS.gripFromButtMm).optional(),
+	bridgeToGripMm: quantity(BOUNDS.bridgeToGripMm).optional(),
+	seated: z.boolean().optional(),
+});
+
+export const presentCueSchema = z.strictObject({
+	lengthMm: quantity(BOUNDS.cueLengthMm).optional(),
+	massG: quantity(BOUNDS.cueMassG).optional(),
+	buttDiameterMm: quantity(BOUNDS.presentButtDiameterMm).optional(),
+	tipDiameterMm: quantity(BOUNDS.tipDiameterMm).optional(),
+	balanceFromButtMm: quantity(BOUNDS.balanceFromButtMm).optional(),
+	likes: z.array(z.enum(CHOICES.liked)).optional(),
+	dislikes: z.array(z.enum(CHOICES.complaint)).optional(),
+});
+
+export const wishesSchema = z.strictObject({
+	lengthMm: quantity(BOUNDS.cueLengthMm).optional(),
+	massG: quantity(BOUNDS.cueMassG).optional(),
+	buttDiameterMm: quantity(BOUNDS.buttDiameterMm).optional(),
+	tipDiameterMm: quantity(BOUNDS.tipDiameterMm).optional(),
+	closure: z.enum(CHOICES.closure).optional(),
+	buttWood: z.enum(CHOICES.buttWood).optional(),
+	shaftWood: z.enum(CHOICES.shaftWood).optional(),
+	splice: z.enum(CHOICES.splice).optional(),
+	layout: z.enum(CHOICES.layout).optional(),
+	taperShape: z.enum(CHOICES.taperShape).optional(),
+	ferruleMetal: z.enum(CHOICES.ferruleMetal).optional(),
+});
+
+export const fittingInputSchema = z.strictObject({
+	player: playerSchema.prefault({}),
+	stance: stanceSchema.prefault({}),
+	hand: z.enum(CHOICES.hand).optional(),
+	level: z.enum(CHOICES.level).optional(),
+	presentCue: presentCueSchema.prefault({}),
+	wishes: wishesSchema.prefault({}),
+	budget: z.enum(CHOICES.budget).optional(),
+}) satisfies z.ZodType<FittingInput, unknown>;
