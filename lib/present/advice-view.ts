@@ -1,0 +1,160 @@
+import type { Advice } from "@/lib/advice/advise";
+import type { Figure, Sureness } from "@/lib/advice/figure";
+import { CITATIONS, type CitationId } from "@/lib/reference/citations";
+import { band90 } from "@/lib/reference/estimate";
+import type { UnitSystem } from "@/lib/units/quantity";
+import { type Both, formatBoth, formatMass, formatPercent } from "./figures";
+import {
+	BASIS_LABELS,
+	LAYOUT_LABELS,
+	metalName,
+	SPLICE_LABELS,
+	SURENESS_LABELS,
+	TAPER_LABELS,
+	woodName,
+} from "./labels";
+import { cautionText, type RefusalView, refusalView } from "./notices";
+import { type FigureId, formatFigureBand, reasonSentence } from "./reasons";
+
+export interface FigureView {
+	readonly id: FigureId;
+	readonly label: string;
+	readonly value: Both;
+	/** The recommended range, where the figure is a range and not a point. */
+	readonly range: string | null;
+	/** Where nine in ten needs like this one lie. */
+	readonly band: string;
+	readonly reason: string;
+	/** The lesser reasons, heaviest first, each with its share. */
+	readonly others: readonly string[];
+	readonly basis: string;
+	readonly sources: readonly string[];
+	readonly sureness: Sureness;
+	readonly surenessText: string;
+}
+
+export interface AdviceView {
+	readonly figures: readonly FigureView[];
+	readonly build: readonly { readonly label: string; readonly value: string }[];
+	readonly cautions: readonly string[];
+	readonly refusals: readonly RefusalView[];
+	readonly rules: readonly {
+		readonly rule: string;
+		readonly ok: boolean;
+		readonly source: string;
+	}[];
+}
+
+export const FIGURE_LABELS: Readonly<Record<FigureId, string>> = {
+	length: "Length",
+	mass: "Weight",
+	butt: "Butt diameter",
+	tip: "Tip",
+	balance: "Balance point from the butt end",
+};
+
+export const sourceTitles = (ids: readonly CitationId[]): string[] => [
+	...new Set(ids.map((id) => CITATIONS[id].title)),
+];
+
+/** Shares below this are not worth a sentence. */
+const WORTH_TELLING = 0.03;
+
+export const quantityOf = (id: FigureId, value: number) =>
+	id === "mass"
+		? ({ g: value } as const)
+		: ({
+				mm: value,
+				kind: id === "butt" || id === "tip" ? "diameter" : "length",
+			} as const);
+
+export function figureView({
+	id,
+	figure,
+	system,
+	rangeMm,
+}: {
+	id: FigureId;
+	figure: Figure;
+	system: UnitSystem;
+	rangeMm?: { low: number; high: number };
+}): FigureView {
+	const [first, ...rest] = figure.evidence;
+	if (first === undefined)
+		throw new RangeError(`figureView: ${id} has no evidence`);
+	const told = rest.filter(
+		({ shareFraction }) =>
+			shareFraction >= WORTH_TELLING || first.basis === "wish",
+	);
+	return {
+		id,
+		label: FIGURE_LABELS[id],
+		value: formatBoth(quantityOf(id, figure.value), system),
+		range: rangeMm === undefined ? null : formatFigureBand(id, rangeMm, system),
+		band: formatFigureBand(id, figure.band, system),
+		reason: reasonSentence(id, first, system),
+		others: told.map(
+			(evidence) =>
+				`${first.basis === "wish" ? "Without the wish" : `${formatPercent(evidence.shareFraction)} of the weight`}: ${reasonSentence(id, evidence, system)}`,
+		),
+		basis: BASIS_LABELS[figure.basis],
+		sources: sourceTitles([first, ...told].flatMap(({ sources }) => sources)),
+		sureness: figure.sureness,
+		surenessText: SURENESS_LABELS[figure.sureness],
+	};
+}
+
+/** Everything the recommendation page shows, in the reader's units. */
+export function adviceView(advice: Advice, system: UnitSystem): AdviceView {
+	const { build } = advice;
+	const { request, plan } = build;
+	return {
+		figures: [
+			figureView({ id: "length", figure: advice.length, system }),
+			figureView({ id: "mass", figure: advice.mass, system }),
+			figureView({
+				id: "butt",
+				figure: advice.butt.figure,
+				system,
+				rangeMm: advice.butt.rangeMm,
+			}),
+			figureView({ id: "tip", figure: advice.tip, system }),
+			figureView({ id: "balance", figure: advice.balance, system }),
+		],
+		build: [
+			{ label: "Shaft", value: woodName(request.shaftWood) },
+			{ label: "Butt", value: woodName(request.buttWood) },
+			{ label: "Splice", value: SPLICE_LABELS[request.splice] },
+			{ label: "Pieces", value: LAYOUT_LABELS[request.layout] },
+			{ label: "Taper", value: TAPER_LABELS[request.taperShape] },
+			{ label: "Ferrule", value: metalName(request.ferruleMetal) },
+			{
+				label: "Natural weight",
+				value: `${formatMass(build.natural.massG.value, system)}, nine in ten within ${formatFigureBand("mass", band90(build.natural.massG), system)}`,
+			},
+			{
+				label: "Added weight",
+				value: plan.ok
+					? `${formatMass(plan.value.addedMassG.value, system, "added")} of ${metalName(plan.value.metal).toLowerCase()}, net of the wood bored out`
+					: "Not possible, see above",
+			},
+			...build.setAside.map(({ wood, naturalMassG }) => ({
+				label: "Set aside",
+				value: `${woodName(wood)}: about ${formatMass(naturalMassG, system)} with nothing added is already too heavy`,
+			})),
+		],
+		cautions: [
+			...new Set(
+				advice.cautions.map((caution) => cautionText(caution, system)),
+			),
+		],
+		refusals: plan.ok
+			? []
+			: plan.refusals.map((refusal) => refusalView(refusal, system)),
+		rules: advice.rules.map(({ rule, ok, source }) => ({
+			rule,
+			ok,
+			source: CITATIONS[source].title,
+		})),
+	};
+}

@@ -1,0 +1,279 @@
+import type { SpecContent } from "@/lib/advice/spec";
+import { CITATIONS } from "@/lib/reference/citations";
+import { band90 } from "@/lib/reference/estimate";
+import { WOODS } from "@/lib/reference/woods";
+import type { UnitSystem } from "@/lib/units/quantity";
+import {
+	type Both,
+	formatBoth,
+	formatLength,
+	formatMass,
+	formatMassBand,
+	formatNumber,
+	type Quantity,
+} from "./figures";
+import {
+	gameName,
+	HAND_LABELS,
+	LAYOUT_LABELS,
+	metalName,
+	SPLICE_LABELS,
+	TAPER_LABELS,
+	woodName,
+} from "./labels";
+import { cautionText } from "./notices";
+
+export interface SheetRow {
+	readonly label: string;
+	readonly value: string;
+	readonly note?: string;
+}
+
+export interface SheetView {
+	readonly summary: readonly {
+		readonly label: string;
+		readonly value: Both;
+		readonly allowed: string;
+	}[];
+	readonly stations: readonly {
+		readonly fromTip: Both;
+		readonly fromButt: Both;
+		readonly diameter: Both;
+		readonly tolerance: string;
+		readonly note: string;
+	}[];
+	readonly woods: readonly SheetRow[];
+	readonly weight: readonly SheetRow[];
+	readonly fittings: readonly SheetRow[];
+	readonly finish: readonly string[];
+	readonly checks: readonly {
+		readonly check: string;
+		readonly wanted: string;
+		readonly allowed: string;
+	}[];
+	readonly rules: readonly {
+		readonly rule: string;
+		readonly ok: boolean;
+		readonly source: string;
+	}[];
+	readonly cautions: readonly string[];
+	readonly player: readonly SheetRow[];
+	readonly modelVersion: string;
+}
+
+const STATION_NOTES: Readonly<Record<string, string>> = {
+	ferrule: "Back of the ferrule",
+	joint: "Joint",
+	"splice-points": "Points of the splice",
+	butt: "Butt end",
+};
+
+/** What the bench holds a finished cue to. Common practice, no source. */
+const ALLOWED = {
+	lengthMm: 3,
+	massG: 7,
+	balanceMm: 13,
+	diameterMm: 0.25,
+} as const;
+
+/** A length or mass with the other unit in brackets. */
+const both = (quantity: Quantity, system: UnitSystem): string => {
+	const { main, other } = formatBoth(quantity, system);
+	return `${main} (${other})`;
+};
+
+const allowed = (quantity: Quantity, system: UnitSystem): string =>
+	`± ${formatBoth(quantity, system).main}`;
+
+/** The saved spec as the bench reads it, from the stored numbers alone. */
+export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
+	const { figures, request } = content;
+	const mm = (
+		value: number,
+		kind: "length" | "diameter" | "station" = "length",
+	): Quantity => ({ mm: value, kind });
+	const summary = [
+		{
+			label: "Length",
+			quantity: mm(figures.length.value),
+			allowed: mm(ALLOWED.lengthMm, "diameter"),
+		},
+		{
+			label: "Weight",
+			quantity: { g: figures.mass.value },
+			allowed: { g: ALLOWED.massG },
+		},
+		{
+			label: "Butt diameter",
+			quantity: mm(figures.butt.value, "diameter"),
+			allowed: mm(ALLOWED.diameterMm, "diameter"),
+		},
+		{
+			label: "Tip diameter",
+			quantity: mm(figures.tip.value, "diameter"),
+			allowed: mm(ALLOWED.diameterMm, "diameter"),
+		},
+		{
+			label: "Balance point from the butt end",
+			quantity: mm(figures.balance.exact),
+			allowed: mm(ALLOWED.balanceMm, "diameter"),
+		},
+	];
+	return {
+		summary: summary.map(({ label, quantity, allowed: bound }) => ({
+			label,
+			value: formatBoth(quantity, system),
+			allowed: allowed(bound, system),
+		})),
+		stations: content.stations.map((station) => ({
+			fromTip: formatBoth(mm(station.stationMm, "station"), system),
+			fromButt: formatBoth(mm(station.fromButtMm, "station"), system),
+			diameter: formatBoth(mm(station.diameterMm, "diameter"), system),
+			tolerance: allowed(mm(station.toleranceMm, "diameter"), system),
+			note:
+				station.note === null
+					? ""
+					: (STATION_NOTES[station.note] ?? station.note),
+		})),
+		woods: woodRows(content),
+		weight: weightRows(content, system),
+		fittings: fittingRows(content, system),
+		finish: FINISH,
+		checks: summary.map(({ label, quantity, allowed: bound }) => ({
+			check: label,
+			wanted: both(quantity, system),
+			allowed: allowed(bound, system),
+		})),
+		rules: content.rules.map(({ rule, ok, source }) => ({
+			rule,
+			ok,
+			source: CITATIONS[source].title,
+		})),
+		cautions: [...content.workshopCautions, ...content.cautions].map(
+			(caution) => cautionText(caution, system),
+		),
+		player: playerRows(content, system),
+		modelVersion: content.modelVersion,
+	};
+}
+
+const FINISH = [
+	"Grain filler: leave to soak about a day before the surplus is taken off (common practice, no source).",
+	"Finish: oil polish, no varnish, unless the order says otherwise. Oily rags can heat up by themselves: dry them flat, outdoors.",
+	"Ferrule flush with the wood; never file it when a tip is changed, only clean off old glue.",
+] as const;
+
+function woodRows({ request }: SpecContent): SheetRow[] {
+	const density = (id: keyof typeof WOODS) => {
+		const { density12KgM3 } = WOODS[id];
+		const low = band90(density12KgM3).low;
+		const high = band90(density12KgM3).high;
+		return `${formatNumber(density12KgM3.value)} kg/m³ at 12 % moisture in the tables, nine billets in ten ${formatNumber(low)} to ${formatNumber(high)}: weigh and measure the blank`;
+	};
+	return [
+		{
+			label: "Shaft and core",
+			value: woodName(request.shaftWood),
+			note: density(request.shaftWood),
+		},
+		{
+			label: "Butt",
+			value: woodName(request.buttWood),
+			note: density(request.buttWood),
+		},
+		{ label: "Splice", value: SPLICE_LABELS[request.splice] },
+		{ label: "Taper", value: TAPER_LABELS[request.taperShape] },
+	];
+}
+
+function weightRows(
+	{ naturalMassG, addedWeight, figures }: SpecContent,
+	system: UnitSystem,
+): SheetRow[] {
+	const rows: SheetRow[] = [
+		{
+			label: "Natural weight, computed",
+			value: both({ g: naturalMassG.value }, system),
+			note: `Nine in ten builds: ${formatMassBand(band90(naturalMassG), system)}. Weigh before boring.`,
+		},
+		{ label: "Wanted weight", value: both({ g: figures.mass.value }, system) },
+		{
+			label: "To be added, net",
+			value: both({ g: addedWeight.addedMassG.value, kind: "added" }, system),
+			note: `Nine in ten builds: ${formatMassBand(band90(addedWeight.addedMassG), system, "added")}.`,
+		},
+	];
+	if (addedWeight.metalMassG <= 0) return rows;
+	const station = (mm: number) => both({ mm, kind: "station" }, system);
+	return [
+		...rows,
+		{
+			label: `${metalName(addedWeight.metal)} slug`,
+			value: both({ g: addedWeight.metalMassG, kind: "added" }, system),
+			note: `${both({ mm: addedWeight.boreDiameterMm, kind: "diameter" }, system)} across, ${station(addedWeight.slugLengthMm)} long`,
+		},
+		{
+			label: "Bore from the butt end",
+			value: `${both({ mm: addedWeight.boreDiameterMm, kind: "diameter" }, system)} across, ${station(addedWeight.boreDepthMm)} deep`,
+			note: `Takes out ${formatMass(addedWeight.drilledOutMassG, system, "added")} of wood; near end of the slug ${station(addedWeight.slugFromButtMm)} from the butt end.`,
+		},
+	];
+}
+
+function fittingRows(content: SpecContent, system: UnitSystem): SheetRow[] {
+	const {
+		request,
+		tip,
+		ferrule,
+		jointStationMm,
+		splicePointsFromButtMm,
+		buttEndRadiusMm,
+		figures,
+	} = content;
+	const fine = (mm: number) => formatLength(mm, system, "diameter");
+	const rows: SheetRow[] = [
+		{
+			label: "Tip",
+			value: `${both({ mm: figures.tip.value, kind: "diameter" }, system)}, leather`,
+			note: `${fine(tip.heightMm)} high at the crown, dome radius ${fine(tip.domeRadiusMm)}`,
+		},
+		{
+			label: "Ferrule",
+			value: `${metalName(request.ferruleMetal)}, ${fine(ferrule.lengthMm)} long`,
+			note: `Wall ${fine(ferrule.wallMm)} over a tenon of the shaft`,
+		},
+		{
+			label: "Pieces",
+			value: LAYOUT_LABELS[request.layout],
+			note:
+				jointStationMm === null
+					? "No joint"
+					: `Joint ${both({ mm: figures.length.value - jointStationMm, kind: "station" }, system)} from the butt end`,
+		},
+		{ label: "Butt end", value: `Edge rounded to ${fine(buttEndRadiusMm)}` },
+	];
+	if (splicePointsFromButtMm !== null)
+		rows.push({
+			label: "Splice points",
+			value: `${both({ mm: splicePointsFromButtMm, kind: "station" }, system)} from the butt end`,
+		});
+	return rows;
+}
+
+function playerRows(
+	{ input, gameId }: SpecContent,
+	system: UnitSystem,
+): SheetRow[] {
+	const rows: SheetRow[] = [{ label: "Game", value: gameName(gameId) }];
+	if (input.hand !== undefined)
+		rows.push({ label: "Playing hand", value: HAND_LABELS[input.hand] });
+	const readings = input.player.gripCircleReadingsMm ?? [];
+	if (readings.length > 0)
+		rows.push({
+			label: "Grip circle readings",
+			value: readings
+				.map((reading) => formatLength(reading, system, "diameter"))
+				.join(", "),
+		});
+	return rows;
+}
