@@ -1,0 +1,5 @@
+import { answerFit } from "@/lib/advice/answer";
+import { fitBodySchema } from "@/lib/forms/api-requests";
+import { endpoint } from "../_parts/endpoint";
+
+export const POST = endpoint(fitBodySchema, answerFit);

@@ -1,0 +1,139 @@
+import { z } from "zod";
+import { MODEL_VERSION } from "@/lib/advice/version";
+import {
+	adviceBodySchema,
+	cueBodySchema,
+	fitBodySchema,
+} from "@/lib/forms/api-requests";
+import {
+	adviceResponseSchema,
+	cueResponseSchema,
+	fitResponseSchema,
+	problemDetailsSchema,
+} from "@/lib/forms/api-responses";
+
+const SCHEMAS = {
+	CueBody: [cueBodySchema, "input"],
+	FitBody: [fitBodySchema, "input"],
+	AdviceBody: [adviceBodySchema, "input"],
+	CueAnswer: [cueResponseSchema, "output"],
+	FitAnswer: [fitResponseSchema, "output"],
+	AdviceAnswer: [adviceResponseSchema, "output"],
+	ProblemDetails: [problemDetailsSchema, "output"],
+} as const;
+
+/** OpenAPI 3.1 takes JSON Schema 2020-12 as it is; the dialect is named once for the document. */
+function jsonSchemaOf(name: keyof typeof SCHEMAS): object {
+	const [schema, io] = SCHEMAS[name];
+	const { $schema: _dialect, ...rest } = z.toJSONSchema(schema, {
+		target: "draft-2020-12",
+		io,
+	});
+	return rest;
+}
+
+const reference = (name: keyof typeof SCHEMAS) => ({
+	$ref: `#/components/schemas/${name}`,
+});
+const json = (name: keyof typeof SCHEMAS) => ({
+	"application/json": { schema: reference(name) },
+});
+const problemResponse = (description: string) => ({
+	description,
+	content: {
+		"application/problem+json": { schema: reference("ProblemDetails") },
+	},
+});
+
+function computation(p: {
+	operationId: string;
+	summary: string;
+	body: keyof typeof SCHEMAS;
+	answer: keyof typeof SCHEMAS;
+	example: object;
+}): object {
+	return {
+		post: {
+			operationId: p.operationId,
+			summary: p.summary,
+			requestBody: {
+				required: true,
+				content: {
+					"application/json": { schema: reference(p.body), example: p.example },
+				},
+			},
+			responses: {
+				200: { description: "Computed", content: json(p.answer) },
+				400: problemResponse("Not JSON, or not of the described form"),
+				413: problemResponse("Too large"),
+				422: problemResponse(
+					"Well formed, but outside what a model can answer",
+				),
+			},
+		},
+	};
+}
+
+/** The open computation as an OpenAPI 3.1 document, generated from the schemas that validate it. */
+export function openApiDocument(): object {
+	return {
+		openapi: "3.1.0",
+		jsonSchemaDialect: "https://json-schema.org/draft/2020-12/schema",
+		info: {
+			title: "Cue fitting advisor: open computation",
+			version: MODEL_VERSION,
+			description:
+				"The computations behind the pages. Lengths in mm, masses in g, angles in degrees, as the names say. Every model value is an estimate with a standard deviation and its standing. Errors are RFC 9457 problem details naming field, value and bound.",
+		},
+		servers: [{ url: "/" }],
+		security: [],
+		paths: {
+			"/api/v1/cue": computation({
+				operationId: "computeCue",
+				summary: "Weight, balance, stations, rules and added weight of one cue",
+				body: "CueBody",
+				answer: "CueAnswer",
+				example: {
+					cue: {
+						lengthMm: 1473,
+						buttDiameterMm: 29,
+						tipDiameterMm: 9.5,
+						shaftWood: "white-ash",
+						buttWood: "gaboon-ebony",
+					},
+					wantedMassG: 520,
+				},
+			}),
+			"/api/v1/fit": computation({
+				operationId: "fitPlayer",
+				summary: "Body segments, grip circle and length window of one player",
+				body: "FitBody",
+				answer: "FitAnswer",
+				example: {
+					player: { statureMm: 1780, gripCircleReadingsMm: [29.5, 29, 29.5] },
+					stance: { gameId: "snooker", bridgeArm: "straight" },
+				},
+			}),
+			"/api/v1/advice": computation({
+				operationId: "adviseCue",
+				summary:
+					"Recommended length, weight, butt diameter range, tip and balance with reasons",
+				body: "AdviceBody",
+				answer: "AdviceAnswer",
+				example: {
+					player: { statureMm: 1780 },
+					stance: { gameId: "snooker" },
+					wishes: { massG: 520 },
+				},
+			}),
+		},
+		components: {
+			schemas: Object.fromEntries(
+				(Object.keys(SCHEMAS) as (keyof typeof SCHEMAS)[]).map((name) => [
+					name,
+					jsonSchemaOf(name),
+				]),
+			),
+		},
+	};
+}
