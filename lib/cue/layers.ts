@@ -1,0 +1,112 @@
+import type { CueDesign, MaterialId, PlaneCut } from "./design";
+import { diameterAtMm } from "./taper";
+
+/** A metal, leather or wooden body of revolution that replaces the wood between two radii. */
+export interface Sleeve {
+	readonly part: string;
+	readonly material: MaterialId;
+	readonly fromStationMm: number;
+	readonly toStationMm: number;
+	readonly innerRadiusMm: number;
+	/** Infinity reaches the surface. */
+	readonly outerRadiusMm: number;
+}
+
+const known = new WeakMap<CueDesign, readonly Sleeve[]>();
+
+/** Every body that replaces wood, in order: a later one replaces an earlier one. */
+export function sleevesOf(design: CueDesign): readonly Sleeve[] {
+	const before = known.get(design);
+	if (before) return before;
+	const { tip, ferrule, joint } = design;
+	const ferruleEndMm = tip.heightMm + ferrule.lengthMm;
+	const sleeves: Sleeve[] = [
+		{
+			part: "tip",
+			material: "tip-leather",
+			fromStationMm: 0,
+			toStationMm: tip.heightMm,
+			innerRadiusMm: 0,
+			outerRadiusMm: Number.POSITIVE_INFINITY,
+		},
+		{
+			part: "ferrule",
+			material: ferrule.metal,
+			fromStationMm: tip.heightMm,
+			toStationMm: ferruleEndMm,
+			innerRadiusMm: ferruleTenonRadiusMm(design),
+			outerRadiusMm: Number.POSITIVE_INFINITY,
+		},
+	];
+	if (joint) {
+		sleeves.push(
+			{
+				part: "joint",
+				material: joint.metal,
+				fromStationMm: joint.stationMm - joint.pinReachMm,
+				toStationMm: joint.stationMm + joint.pinReachMm,
+				innerRadiusMm: 0,
+				outerRadiusMm: joint.pinDiameterMm / 2,
+			},
+			{
+				part: "joint",
+				material: joint.metal,
+				fromStationMm: joint.stationMm - joint.collarMm,
+				toStationMm: joint.stationMm + joint.collarMm,
+				innerRadiusMm: 0,
+				outerRadiusMm: Number.POSITIVE_INFINITY,
+			},
+		);
+	}
+	for (const plug of design.plugs)
+		sleeves.push({
+			part: "plug",
+			material: plug.wood,
+			fromStationMm: plug.fromStationMm,
+			toStationMm: plug.toStationMm,
+			innerRadiusMm: 0,
+			outerRadiusMm: plug.diameterMm / 2,
+		});
+	for (const slug of design.addedWeight)
+		sleeves.push({
+			part: "added weight",
+			material: slug.metal,
+			fromStationMm: slug.fromStationMm,
+			toStationMm: slug.toStationMm,
+			innerRadiusMm: (slug.annulusInnerMm ?? 0) / 2,
+			outerRadiusMm: slug.diameterMm / 2,
+		});
+	known.set(design, sleeves);
+	return sleeves;
+}
+
+/** Radius of the wooden tenon inside the ferrule, the same along its length. */
+export function ferruleTenonRadiusMm(design: CueDesign): number {
+	return diameterAtMm(design, design.tip.heightMm) / 2 - design.ferrule.wallMm;
+}
+
+/** Distance of a planed flat from the axis at a station, mm. */
+export function cutOffsetMm(p: {
+	design: CueDesign;
+	cut: PlaneCut;
+	stationMm: number;
+}): number {
+	return (
+		p.cut.buttOffsetMm +
+		(p.design.lengthMm - p.stationMm) *
+			Math.tan((p.cut.angleDeg * Math.PI) / 180)
+	);
+}
+
+/** Half-width of the machine splice's crossed strips at a station, mm; Infinity before the points. */
+export function prongHalfWidthMm(design: CueDesign, stationMm: number): number {
+	const { base } = design.splice;
+	if (base.kind !== "prongs")
+		throw new RangeError(`a ${base.kind} base has no prongs`);
+	if (stationMm < base.pointStationMm) return Number.POSITIVE_INFINITY;
+	if (stationMm >= base.endStationMm) return 0;
+	return (
+		(base.pointHalfWidthMm * (base.endStationMm - stationMm)) /
+		(base.endStationMm - base.pointStationMm)
+	);
+}
