@@ -152,7 +152,8 @@ export function buttDiameterForMm(p: {
 	return refusal ? refuse(refusal) : accept(buttMm);
 }
 
-function growthCurve(taperShape: TaperShapeId): Curve {
+/** Fraction of the growth from tip to butt reached at a fraction of the length. */
+export function growthCurve(taperShape: TaperShapeId): Curve {
 	const shape = TAPER_SHAPES[taperShape];
 	return monotoneCubic(
 		shape.map(([along]) => along),
