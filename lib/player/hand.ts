@@ -20,9 +20,10 @@ export interface GripCircle {
 
 /**
  * Assumed: the light ring on a cue over hand length, and its spread between people. Set so that a
- * hand of 193 mm (the mean man of the adult survey) takes a butt of about 29 mm, the common practice.
+ * hand of 193 mm (the mean man of the adult survey) takes a butt of about 29 mm, the common practice:
+ * held 105 mm up an even taper such a butt is 27.4 mm through, and that is the ring.
  */
-export const LIGHT_RING_SHARE = { ratio: 0.15, relativeSd: 0.12 } as const;
+export const LIGHT_RING_SHARE = { ratio: 0.142, relativeSd: 0.12 } as const;
 
 /**
  * Published *largest* inside grip (thumb to middle fingertip) over hand length, from memory of

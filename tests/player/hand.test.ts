@@ -45,7 +45,7 @@ describe("grip circle", () => {
 
 	test("no reading: wide, from hand length, marked assumed", () => {
 		const guess = from();
-		expect(guess.circleMm.value).toBeCloseTo(0.15 * 193.3, 9);
+		expect(guess.circleMm.value).toBeCloseTo(0.142 * 193.3, 9);
 		expect(guess.circleMm.standing).toBe("assumed");
 		expect(guess.circleMm.sd).toBeGreaterThan(3);
 		expect(guess.cautions).toContainEqual({ code: "grip-circle-assumed" });
