@@ -11,7 +11,7 @@ import { type Build, buildFor } from "./build";
 import { adviseButt, type ButtAdvice } from "./butt";
 import { type Figure, surenessOf } from "./figure";
 import type { FittingInput } from "./input";
-import { FELT, STEP, USUAL_BALANCE_MM } from "./judgement";
+import { FELT, STEP, usualBalanceMm } from "./judgement";
 import { adviseLength } from "./length";
 import { adviseMass, type MassNeed } from "./mass";
 import { adviseTip } from "./tip";
@@ -53,7 +53,12 @@ export function advise(input: FittingInput): Outcome<Advice> {
 	const reach = reachFrom({ body: body.value, answers: input.stance });
 	if (!reach.ok) return reach;
 
-	const length = adviseLength({ input, reach: reach.value, game });
+	const length = adviseLength({
+		input,
+		body: body.value,
+		reach: reach.value,
+		game,
+	});
 	const lengthMm = length.figure.value;
 	const tip = adviseTip({ input, game });
 	const butt = adviseButt({
@@ -64,14 +69,13 @@ export function advise(input: FittingInput): Outcome<Advice> {
 		tipDiameterMm: tip.value,
 		taperShape: input.wishes.taperShape ?? "even",
 	});
-	if (!butt.ok) return butt;
 	const massNeed = adviseMass({ input, body: body.value, game, lengthMm });
 	const built = buildTo({
 		input,
 		gameId,
 		lengthMm,
 		tipDiameterMm: tip.value,
-		buttDiameterMm: butt.value.figure.value,
+		buttDiameterMm: butt.figure.value,
 		massNeed,
 	});
 	if (!built.ok) return built;
@@ -91,7 +95,7 @@ export function advise(input: FittingInput): Outcome<Advice> {
 		length: length.figure,
 		mass,
 		massNeed,
-		butt: butt.value,
+		butt,
 		tip,
 		tipTradeoff: tipTradeoff({
 			gameId,
@@ -107,10 +111,10 @@ export function advise(input: FittingInput): Outcome<Advice> {
 			...body.value.cautions,
 			...reach.value.cautions,
 			...length.cautions,
-			...butt.value.cautions,
+			...butt.cautions,
 			...massCautions,
 			...(build.plan.ok ? build.plan.value.cautions : []),
-			...balanceCautions(balance, gameId),
+			...balanceCautions({ balance, gameId, lengthMm }),
 		],
 		isBuildable: build.plan.ok && rules.every(({ ok }) => ok),
 	});
@@ -199,9 +203,17 @@ function balanceFigure({ plan, natural }: Build): Figure {
 	};
 }
 
-/** The usual window is that of full-length cues; a carom or junior cue is not held to it. */
-function balanceCautions(balance: Figure, gameId: GameId): Caution[] {
-	const { min, max } = USUAL_BALANCE_MM;
+/** No usual window is known here for carom. */
+function balanceCautions({
+	balance,
+	gameId,
+	lengthMm,
+}: {
+	balance: Figure;
+	gameId: GameId;
+	lengthMm: number;
+}): Caution[] {
+	const { min, max } = usualBalanceMm(lengthMm);
 	if (gameId === "carom" || (balance.exact >= min && balance.exact <= max))
 		return [];
 	return [

@@ -10,7 +10,12 @@ import { band90 } from "@/lib/reference/estimate";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import type { FittingInput } from "./input";
-import { BUDGET_BUILD, USUAL_LAYOUT, USUAL_SHAFT } from "./judgement";
+import {
+	BUDGET_BUILD,
+	USUAL_LAYOUT,
+	USUAL_SHAFT,
+	usualBalanceMm,
+} from "./judgement";
 
 export interface Build {
 	readonly request: CueRequest;
@@ -63,8 +68,29 @@ function buildIn(
 		request,
 		design: design.value,
 		natural: weighCue(design.value),
-		plan: planAddedWeight({ design: design.value, wantedMassG: need.massG }),
+		plan: weigh(design.value, need),
 	});
+}
+
+/**
+ * The weight goes as far back as the bench usually puts it, unless that takes the balance out of the
+ * usual window: then as far forward as brings it back in, where the bore allows.
+ */
+function weigh(
+	design: CueDesign,
+	{ massG: wantedMassG, gameId }: BuildNeed,
+): Outcome<AddedWeightPlan> {
+	const plain = planAddedWeight({ design, wantedMassG });
+	if (!plain.ok || gameId === "carom") return plain;
+	const { value } = plain.value.balanceAfterFromButtMm;
+	const { min } = usualBalanceMm(design.lengthMm);
+	if (value >= min || plain.value.metalMassG === 0) return plain;
+	const forward = planAddedWeight({
+		design,
+		wantedMassG,
+		wantedBalanceFromButtMm: min,
+	});
+	return forward.ok ? forward : plain;
 }
 
 const tooHeavy = (refusals: readonly Refusal[]) =>

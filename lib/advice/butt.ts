@@ -1,9 +1,9 @@
 import type { TaperShapeId } from "@/lib/cue/design";
-import { buttDiameterForMm } from "@/lib/cue/taper";
-import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
+import { growthCurve } from "@/lib/cue/taper";
+import type { Caution } from "@/lib/numerics/outcome";
 import { diameterForClosureMm, type GripCircle } from "@/lib/player/hand";
 import type { Band } from "@/lib/reference/estimate";
-import { fromPresentCue, wished } from "./evidence";
+import { fromPresentCue, fromUsualRange, wished } from "./evidence";
 import { type Evidence, type Figure, figureFrom } from "./figure";
 import type { ClosureWish, FittingInput } from "./input";
 import {
@@ -49,36 +49,22 @@ export function adviseButt({
 	gripFromButtMm: number;
 	tipDiameterMm: number;
 	taperShape: TaperShapeId;
-}): Outcome<ButtAdvice> {
+}): ButtAdvice {
 	const closure = input.wishes.closure ?? "touching";
 	const gripStationMm = lengthMm - gripFromButtMm;
+	// Along a taper shape the diameter at the hand is linear in the butt's, so a ring outside what the
+	// bench turns still has its butt: the limits are applied to the figure, and said.
+	const grown = growthCurve(taperShape).at(gripStationMm / lengthMm);
 	const buttForClosure = (closureMm: number) =>
-		buttDiameterForMm({
-			taperShape,
-			tipDiameterMm,
-			lengthMm,
-			stationMm: gripStationMm,
-			diameterMm: diameterForClosureMm({
-				circleMm: grip.circleMm.value,
-				closureMm,
-			}),
-		});
-	const target = CLOSURE_TARGET_MM[closure];
-	const [middle, slim, full] = [
-		buttForClosure(target),
-		buttForClosure(target - CLOSURE_TOLERANCE_MM),
-		buttForClosure(target + CLOSURE_TOLERANCE_MM),
-	];
-	if (!middle.ok) return middle;
-	if (!slim.ok) return slim;
-	if (!full.ok) return full;
-	// dButt/dGrip is constant along a taper shape, and a closure of π is 1 mm of diameter.
-	const buttPerGrip =
-		(full.value - slim.value) / ((2 * CLOSURE_TOLERANCE_MM) / Math.PI);
+		tipDiameterMm +
+		(diameterForClosureMm({ circleMm: grip.circleMm.value, closureMm }) -
+			tipDiameterMm) /
+			grown;
+	const isRead = grip.readingCount > 0;
 	const ring: Evidence = {
-		code: grip.readingCount > 0 ? "ring-measured" : "ring-estimated",
-		value: middle.value,
-		sd: grip.circleMm.sd * buttPerGrip,
+		code: isRead ? "ring-measured" : "ring-estimated",
+		value: buttForClosure(CLOSURE_TARGET_MM[closure]),
+		sd: grip.circleMm.sd / grown,
 		basis: grip.circleMm.standing,
 		sources: grip.circleMm.sources,
 		facts: {
@@ -93,6 +79,14 @@ export function adviseButt({
 		evidence: [
 			...wished(wishes.buttDiameterMm),
 			ring,
+			...(isRead
+				? []
+				: [
+						fromUsualRange("usual-butt", [
+							BUTT_LIMITS_MM.min,
+							BUTT_LIMITS_MM.max,
+						]),
+					]),
 			...fromPresentCue({
 				cue: presentCue,
 				value: presentCue.buttDiameterMm,
@@ -107,7 +101,7 @@ export function adviseButt({
 		feltDifference: FELT.buttDiameterMm,
 		limit: (value) => clamp(value, BUTT_LIMITS_MM),
 	});
-	const halfWidthMm = (full.value - slim.value) / 2;
+	const halfWidthMm = CLOSURE_TOLERANCE_MM / Math.PI / grown;
 	const wantedRangeMm = {
 		low: figure.exact - halfWidthMm,
 		high: figure.exact + halfWidthMm,
@@ -130,12 +124,12 @@ export function adviseButt({
 				benchMaxMm: BUTT_LIMITS_MM.max,
 			},
 		});
-	return accept({
+	return {
 		figure,
 		rangeMm,
 		wantedRangeMm,
 		closure,
 		gripStationMm,
 		cautions,
-	});
+	};
 }

@@ -22,6 +22,22 @@ export const FELT = {
 	balanceMm: MM_PER_INCH,
 } as const;
 
+/**
+ * Lengths players of a stature usually have, snooker and pool, between which the line is straight:
+ * juniors 36–54 in, adults 57–58, tall players 59 and over. Common practice, no source; the statures
+ * beside them are this project's reading of it, the spread too.
+ */
+export const USUAL_LENGTHS = [
+	{ statureMm: 1000, lengthMm: 38 * MM_PER_INCH },
+	{ statureMm: 1250, lengthMm: 46 * MM_PER_INCH },
+	{ statureMm: 1500, lengthMm: 54 * MM_PER_INCH },
+	{ statureMm: 1700, lengthMm: 57.25 * MM_PER_INCH },
+	{ statureMm: 1800, lengthMm: 57.75 * MM_PER_INCH },
+	{ statureMm: 1950, lengthMm: 59.25 * MM_PER_INCH },
+	{ statureMm: 2100, lengthMm: 60.5 * MM_PER_INCH },
+] as const;
+export const USUAL_LENGTH_SD_MM = MM_PER_INCH;
+
 /** How far a complaint moves a figure from the present cue, and how sure that is. Assumed. */
 export const COMPLAINT_STEP = {
 	lengthMm: { by: MM_PER_INCH, sd: 15 },
@@ -66,10 +82,18 @@ export const LEVEL_TIP_SHIFT_MM = {
 export const BODY_MASS_INDEX = { adult: 24, child: 17 } as const;
 
 /** Balance point usually asked for, from the butt end. Common practice, no source (from memory). */
-export const USUAL_BALANCE_MM = {
-	min: 15 * MM_PER_INCH,
-	max: 19 * MM_PER_INCH,
-} as const;
+const USUAL_BALANCE_MM = { min: 15 * MM_PER_INCH, max: 19 * MM_PER_INCH };
+/** The cue length that window belongs to. */
+const USUAL_BALANCE_LENGTH_MM = 57.5 * MM_PER_INCH;
+
+/** The usual balance window of a cue: that of a full-length one, in proportion on a shorter one (assumed). */
+export function usualBalanceMm(lengthMm: number): { min: number; max: number } {
+	const scale = Math.min(1, lengthMm / USUAL_BALANCE_LENGTH_MM);
+	return {
+		min: scale * USUAL_BALANCE_MM.min,
+		max: scale * USUAL_BALANCE_MM.max,
+	};
+}
 
 /** Shafts for the large tip of American pool are usually maple; elsewhere ash. Common practice. */
 export const USUAL_SHAFT = {

@@ -94,7 +94,8 @@ export function specFrom(advice: Advice): Outcome<SpecContent> {
 			wallMm: finished.ferrule.wallMm,
 		},
 		jointStationMm: finished.joint?.stationMm ?? null,
-		splicePointsFromButtMm: stations.find(({ note }) => note === "splice-points")?.fromButtMm ?? null,
+		splicePointsFromButtMm:
+			stations.find(({ note }) => note === "splice-points")?.fromButtMm ?? null,
 		buttEndRadiusMm: finished.buttEndRadiusMm,
 		rules: advice.rules,
 		cautions: advice.cautions,

@@ -4,7 +4,7 @@ import {
 	CLOSURE_TARGET_MM,
 	CLOSURE_TOLERANCE_MM,
 	GRIP_SLIDE_MM,
-	USUAL_BALANCE_MM,
+	usualBalanceMm,
 } from "@/lib/advice/judgement";
 import { planAddedWeight } from "@/lib/build/added-weight";
 import { diameterAtMm } from "@/lib/cue/taper";
@@ -76,6 +76,7 @@ export function weightChart(advice: Advice, system: UnitSystem): ChartModel {
 	const mass = (g: number) => axisMass(g, system);
 	const length = (mm: number) => axisLength(mm, system);
 	const usual = GAMES[advice.gameId].usual.massG;
+	const usualBalance = usualBalanceMm(advice.length.value);
 	const { plan } = advice.build;
 	return {
 		id: "weight",
@@ -134,8 +135,8 @@ export function weightChart(advice: Advice, system: UnitSystem): ChartModel {
 				zones: [
 					{
 						axis: "y",
-						from: length(USUAL_BALANCE_MM.min),
-						to: length(USUAL_BALANCE_MM.max),
+						from: length(usualBalance.min),
+						to: length(usualBalance.max),
 						label: "Usual",
 						kind: "wanted",
 					},

@@ -13,7 +13,12 @@ import {
 	TAPER_LABELS,
 	woodName,
 } from "./labels";
-import { cautionText, type RefusalView, refusalView } from "./notices";
+import {
+	cautionText,
+	type RefusalView,
+	RULE_LABELS,
+	refusalView,
+} from "./notices";
 import { type FigureId, formatFigureBand, reasonSentence } from "./reasons";
 
 export interface FigureView {
@@ -152,7 +157,7 @@ export function adviceView(advice: Advice, system: UnitSystem): AdviceView {
 			? []
 			: plan.refusals.map((refusal) => refusalView(refusal, system)),
 		rules: advice.rules.map(({ rule, ok, source }) => ({
-			rule,
+			rule: RULE_LABELS[rule] ?? rule,
 			ok,
 			source: CITATIONS[source].title,
 		})),

@@ -13,6 +13,15 @@ import {
 } from "./figures";
 import { FIELD_LABELS, gameName, woodName } from "./labels";
 
+/** The published equipment rules a build is checked against. */
+export const RULE_LABELS: Readonly<Record<string, string>> = {
+	"cue-length": "Length of the cue",
+	"cue-weight": "Weight of the cue",
+	"tip-width": "Width of the tip",
+	"metal-ferrule-length": "Length of a metal ferrule",
+	"tapered-form": "Tapered form",
+};
+
 type Facts = Readonly<Record<string, number | string>>;
 
 const number = (facts: Facts | undefined, name: string): number => {
@@ -41,6 +50,17 @@ export function cautionText(
 			return `The readings of the grip circle lie ${mm("spreadMm", "gap")} apart; more than ${mm("agreementMm", "gap")} is worth reading again.`;
 		case "ring-above-largest-grip":
 			return `A grip circle of ${mm("circleMm", "diameter")} is more than this hand should close round (about ${mm("largestMm", "diameter")}). Check the reading.`;
+		case "stance-assumed":
+			return "How the player stands was left out: what stands in is the usual stance of the game.";
+		case "natural-above-wanted":
+			return `The billets of the tables come out ${g("excessG")} above the weight wanted; lighter ones, within their spread, meet it with nothing added.`;
+		case "bore-meets-glue-lines":
+			return `The bore of ${mm("boreDiameterMm", "diameter")} reaches past the core into the glue lines (core ${formatLength(2 * number(facts, "coreHalfWidthMm"), system, "diameter")} across at the butt end): bore after the glue has cured fully, in small steps.`;
+		case "weigh-before-boring":
+			return `Weigh the turned cue before boring: billets differ, and with them the natural weight by about ${g("naturalMassSdG")} either way.`;
+		case "lead-handling":
+		case "lead":
+			return "Lead: gloves, no sanding or melting, wash hands, and close the bore. Brass or steel is preferred.";
 		case "length-raised-to-rule":
 			return `The body asks for ${mm("wantedMm")}; the rules of ${gameName(String(facts?.gameId) as GameId)} ask for at least ${mm("ruleMinMm")}.`;
 		case "length-outside-window":
@@ -59,8 +79,6 @@ export function cautionText(
 			return "Lathe: eye protection, no gloves or loose sleeves, blank supported along its length. Local codes apply.";
 		case "adhesives":
 			return "Epoxy and thin adhesives: gloves and ventilation, and the maker’s sheet for mixing and cure.";
-		case "lead":
-			return "Lead: gloves, no sanding or melting, wash hands, and close the bore. Brass or steel is preferred.";
 		case "protected-wood":
 			return `${woodName(String(facts?.wood) as WoodId)} is listed in CITES Appendix ${String(facts?.appendix)} (data of ${String(facts?.dataDate)}). Listings change: ask the national CITES authority before wood or cue crosses a border.`;
 		default:
@@ -122,7 +140,7 @@ export function refusalView(
 		}
 		case "rule-broken":
 			return {
-				text: `${String(facts?.rule)}: ${boundText(field, value, { min, max }, system)}`,
+				text: `${RULE_LABELS[String(facts?.rule)] ?? String(facts?.rule)}: ${boundText(field, value, { min, max }, system)}`,
 				remedy: null,
 			};
 		default:

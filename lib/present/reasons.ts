@@ -79,6 +79,10 @@ export function reasonSentence(
 			return `The present cue has ${at} and draws no complaint.`;
 		case "present-liked":
 			return `The ${noun} of the present cue, ${at}, is liked.`;
+		case "usual-length":
+			return `Players of ${formatLength(fact(evidence, "statureMm"), system, "body")} usually have about ${at}.`;
+		case "usual-butt":
+			return `Butts asked for run from ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, system)}.`;
 		case "usual-mass":
 		case "usual-tip":
 			return `Usual for this game: ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, system)}.`;

@@ -21,7 +21,7 @@ import {
 	TAPER_LABELS,
 	woodName,
 } from "./labels";
-import { cautionText } from "./notices";
+import { cautionText, RULE_LABELS } from "./notices";
 
 export interface SheetRow {
 	readonly label: string;
@@ -87,7 +87,7 @@ const allowed = (quantity: Quantity, system: UnitSystem): string =>
 
 /** The saved spec as the bench reads it, from the stored numbers alone. */
 export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
-	const { figures, request } = content;
+	const { figures } = content;
 	const mm = (
 		value: number,
 		kind: "length" | "diameter" | "station" = "length",
@@ -145,7 +145,7 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 			allowed: allowed(bound, system),
 		})),
 		rules: content.rules.map(({ rule, ok, source }) => ({
-			rule,
+			rule: RULE_LABELS[rule] ?? rule,
 			ok,
 			source: CITATIONS[source].title,
 		})),

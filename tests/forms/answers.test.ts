@@ -1,0 +1,164 @@
+import fc from "fast-check";
+import { describe, expect, test } from "vitest";
+import { answersSchema, problemsOf, readAnswers } from "@/lib/forms/answers";
+import { BOUNDS } from "@/lib/forms/bounds";
+import { FIELD_NAMES, FIELDS } from "@/lib/forms/fields";
+import { fittingFormSchema } from "@/lib/forms/fitting";
+import { MEASURE_BOUNDS } from "@/lib/player/measures";
+
+describe("readAnswers", () => {
+	test("turns typed text into the domain input in mm and g", () => {
+		const { input, problems, answered } = readAnswers({
+			stature: "178 cm",
+			armSpan: "5 ft 11",
+			gripReadings: ["29.5 mm", "", "29 mm"],
+			hand: "left",
+			seated: "no",
+			game: "american-pool",
+			presentMass: "18.5 oz",
+			presentDislikes: ["too-thick", "too-light"],
+			wishMass: "19 oz",
+			notes: "sights along the grain",
+		});
+		expect(problems).toEqual([]);
+		expect(input.player.statureMm).toBe(1780);
+		expect(input.player.armSpanMm).toBeCloseTo(71 * 25.4, 9);
+		expect(input.player.gripCircleReadingsMm).toEqual([29.5, 29]);
+		expect(input.hand).toBe("left");
+		expect(input.stance).toEqual({ gameId: "american-pool", seated: false });
+		expect(input.presentCue.massG).toBeCloseTo(18.5 * 28.349523125, 9);
+		expect(input.presentCue.dislikes).toEqual(["too-thick", "too-light"]);
+		expect(input.wishes.massG).toBeCloseTo(19 * 28.349523125, 9);
+		expect(answered).toContain("notes");
+	});
+
+	test("nothing answered is a valid fitting for snooker", () => {
+		expect(readAnswers({})).toEqual({
+			input: {
+				player: {},
+				stance: { gameId: "snooker" },
+				presentCue: {},
+				wishes: {},
+			},
+			problems: [],
+			answered: [],
+		});
+	});
+
+	test("blank text counts as left out", () => {
+		expect(
+			readAnswers({ stature: "  ", gripReadings: ["", " "], notes: "" })
+				.answered,
+		).toEqual([]);
+	});
+
+	test("one unreadable answer is reported and hides none of the others", () => {
+		const { input, problems } = readAnswers({
+			stature: "tall",
+			armSpan: "180 cm",
+		});
+		expect(input.player).toEqual({ armSpanMm: 1800 });
+		expect(problems).toEqual([
+			expect.objectContaining({
+				field: "stature",
+				code: "not-a-number",
+				text: "tall",
+			}),
+		]);
+	});
+
+	test.each([
+		["stature", "0", "out-of-range"],
+		["stature", "-178 cm", "out-of-range"],
+		["stature", "999999 cm", "out-of-range"],
+		["stature", "178 kg", "unknown-unit"],
+		["stature", "178 oz", "unknown-unit"],
+		["presentMass", "520 mm", "unknown-unit"],
+		["age", "twelve", "not-a-number"],
+		["age", "3", "out-of-range"],
+		["hand", "both", "not-a-choice"],
+		["seated", "perhaps", "not-a-choice"],
+		["wishButtWood", "brass", "not-a-choice"],
+	] as const)("%s %j is refused as %s", (field, text, code) => {
+		const [problem] = problemsOf(field, text, "metric");
+		expect(problem).toMatchObject({ field, code });
+	});
+
+	test("a refused quantity names its bounds", () => {
+		expect(problemsOf("stature", "10 cm", "metric")[0]).toMatchObject({
+			value: 100,
+			min: MEASURE_BOUNDS.statureMm[0],
+			max: MEASURE_BOUNDS.statureMm[1],
+		});
+	});
+
+	test("the second of several readings is named by its place", () => {
+		expect(problemsOf("gripReadings", ["29 mm", "290 mm"], "metric")).toEqual([
+			expect.objectContaining({
+				field: "gripReadings",
+				index: 1,
+				code: "out-of-range",
+				value: 290,
+			}),
+		]);
+	});
+
+	test("a bare number takes the reader's own unit", () => {
+		expect(
+			readAnswers({ stature: "178" }, "metric").input.player.statureMm,
+		).toBe(1780);
+		expect(
+			readAnswers({ stature: "70" }, "trade").input.player.statureMm,
+		).toBeCloseTo(1778, 9);
+	});
+
+	test("any text in any field gives an input or a problem, never a throw or NaN", () => {
+		fc.assert(
+			fc.property(
+				fc.constantFrom(...FIELD_NAMES),
+				fc.oneof(
+					fc.string(),
+					fc.array(fc.string(), { maxLength: 4 }),
+					fc.float().map(String),
+				),
+				(name, answer) => {
+					const { input, problems, answered } = readAnswers({ [name]: answer });
+					expect(JSON.stringify(input)).not.toMatch(/null|NaN/);
+					expect(problems.length === 0 || !answered.includes(name)).toBe(true);
+				},
+			),
+			{ numRuns: 500 },
+		);
+	});
+});
+
+describe("answersSchema", () => {
+	test("keeps unreadable text: a draft is stored as typed", () => {
+		expect(answersSchema.safeParse({ stature: "tall" }).success).toBe(true);
+	});
+	test("refuses unknown fields and oversized text", () => {
+		expect(answersSchema.safeParse({ height: "178 cm" }).success).toBe(false);
+		expect(answersSchema.safeParse({ notes: "x".repeat(9000) }).success).toBe(
+			false,
+		);
+	});
+	test("the form's schema turns each problem into an issue at its field", () => {
+		const result = fittingFormSchema("metric").safeParse({
+			stature: "tall",
+			gripReadings: ["29", "x"],
+		});
+		expect(result.error?.issues.map(({ path }) => path)).toEqual([
+			["stature"],
+			["gripReadings", 1],
+		]);
+	});
+});
+
+test("every quantity field has bounds that let something in", () => {
+	for (const bound of Object.values(BOUNDS))
+		expect(bound.min).toBeLessThan(bound.max);
+	for (const name of FIELD_NAMES) {
+		const field = FIELDS[name];
+		if ("options" in field) expect(field.options.length).toBeGreaterThan(1);
+	}
+});
