@@ -25,7 +25,7 @@ export type LengthKind =
 	| "gap"
 	| "body"
 	| "limb";
-/** `cue`: 1 g; 0.1 oz. `added`: 1 g; 0.01 oz, for weights of metal. `body`: 0.5 kg; 1 lb. */
+/** `cue`: 1 g; 0.1 oz, and quarters as they are. `added`: 1 g; 0.01 oz, for weights of metal. `body`: 0.5 kg; 1 lb. */
 export type MassKind = "cue" | "added" | "body";
 
 const NBSP = "\u00a0";
@@ -109,6 +109,10 @@ function writeLength(
 	return withUnit(formatQuarters(inches), "in");
 }
 
+/** Quarter ounces are the trade's own step: 18¼ oz is "18.25 oz", never "18.3 oz". */
+const isOddQuarter = (ounces: number): boolean =>
+	Math.abs(Math.abs((ounces * 2) % 1) - 0.5) < 1e-9;
+
 function writeMass(g: number, system: UnitSystem, kind: MassKind): Written {
 	finite(g, `a ${kind} mass in g`);
 	if (kind === "body")
@@ -116,10 +120,9 @@ function writeMass(g: number, system: UnitSystem, kind: MassKind): Written {
 			? withUnit(halves(g / 1000), "kg")
 			: withUnit(formatNumber(g / GRAMS_PER_OUNCE / OUNCES_PER_POUND), "lb");
 	if (system === "metric") return withUnit(formatNumber(g), "g");
-	return withUnit(
-		formatNumber(gramsToOunces(g), kind === "added" ? 2 : 1),
-		"oz",
-	);
+	const ounces = gramsToOunces(g);
+	const decimals = kind === "added" || isOddQuarter(ounces) ? 2 : 1;
+	return withUnit(formatNumber(ounces, decimals), "oz");
 }
 
 const otherThan = (system: UnitSystem): UnitSystem =>

@@ -93,6 +93,10 @@ describe("masses", () => {
 	it.each<[number, UnitSystem, MassKind, string]>([
 		[ouncesToGrams(18.5), "trade", "cue", "18.5 oz"],
 		[ouncesToGrams(18.5), "metric", "cue", "524 g"],
+		[ouncesToGrams(18.25), "trade", "cue", "18.25 oz"],
+		[ouncesToGrams(17.75), "trade", "cue", "17.75 oz"],
+		[ouncesToGrams(18), "trade", "cue", "18.0 oz"],
+		[ouncesToGrams(18.26), "trade", "cue", "18.3 oz"],
 		[22, "trade", "added", "0.78 oz"],
 		[72_300, "metric", "body", "72.5 kg"],
 		[72_000, "trade", "body", "159 lb"],
