@@ -1,0 +1,165 @@
+"use client";
+
+import { useRef, useState } from "react";
+import { formatLength, formatMass } from "@/lib/present/figures";
+import type { UnitSystem } from "@/lib/units/quantity";
+import { Button } from "../button";
+import { useUnits } from "../preferences/units";
+import { type EstimateWords, GroupField } from "./field";
+import styles from "./field.module.css";
+import {
+	bareUnit,
+	bothOf,
+	type QuantitySpec,
+	readTyped,
+	refusedWords,
+} from "./quantity";
+import { settledText } from "./quantity-field";
+
+/** Several readings of one thing, with their mean and how far apart they lie. */
+export function ReadingsField({
+	label,
+	hint,
+	name,
+	values,
+	onChange,
+	onBlur,
+	spec,
+	estimate,
+	error,
+	most = 12,
+}: {
+	label: string;
+	hint?: React.ReactNode;
+	name?: string;
+	/** The texts as typed, one a reading. */
+	values: readonly string[];
+	onChange: (texts: string[]) => void;
+	onBlur?: () => void;
+	spec: QuantitySpec;
+	estimate?: EstimateWords | null;
+	error?: string | null;
+	most?: number;
+}) {
+	const system = useUnits();
+	const inputs = useRef<(HTMLInputElement | null)[]>([]);
+	const [typingAt, setTypingAt] = useState<number | null>(null);
+	const rows = values.length === 0 ? [""] : [...values];
+	const put = (at: number, text: string) =>
+		onChange(rows.map((row, index) => (index === at ? text : row)));
+	const good = rows
+		.map((row) => readTyped(row, spec, system))
+		.flatMap((read) => (read.ok ? [read.value] : []));
+
+	const add = () => {
+		onChange([...rows, ""]);
+		const at = rows.length;
+		requestAnimationFrame(() => inputs.current[at]?.focus());
+	};
+	const remove = (at: number) => {
+		onChange(rows.filter((_, index) => index !== at));
+		requestAnimationFrame(() => inputs.current[Math.max(0, at - 1)]?.focus());
+	};
+	return (
+		<GroupField
+			label={label}
+			hint={hint}
+			error={error}
+			estimate={estimate}
+			empty={rows.every((row) => row.trim() === "")}
+			echo={<Summary values={good} spec={spec} system={system} />}
+		>
+			<ol className={styles.readings}>
+				{rows.map((row, at) => {
+					const read = readTyped(row, spec, system);
+					const wrong =
+						!read.ok && row.trim() !== "" && typingAt !== at
+							? refusedWords(`Reading ${at + 1}`, read.refusal, spec, system)
+							: null;
+					return (
+						// biome-ignore lint/suspicious/noArrayIndexKey: a reading has no name but its place
+						<li className={styles.reading} key={at}>
+							<div className={styles.withUnit}>
+								<input
+									ref={(element) => {
+										inputs.current[at] = element;
+									}}
+									className={styles.control}
+									type="text"
+									inputMode="decimal"
+									autoComplete="off"
+									spellCheck={false}
+									name={name}
+									aria-label={`${label}, reading ${at + 1}`}
+									aria-invalid={wrong === null ? undefined : true}
+									value={row}
+									onChange={(event) => {
+										if (wrong === null) setTypingAt(at);
+										put(at, event.target.value);
+									}}
+									onBlur={() => {
+										setTypingAt(null);
+										const settled = settledText(row, spec, system);
+										if (settled !== row) put(at, settled);
+										onBlur?.();
+									}}
+								/>
+								{(row.trim() === "" ||
+									(read.ok && read.assumedUnit !== null)) && (
+									<span className={styles.unit} aria-hidden="true">
+										{bareUnit(spec, system)}
+									</span>
+								)}
+							</div>
+							{rows.length > 1 && (
+								<Button
+									look="quiet"
+									onClick={() => remove(at)}
+									aria-label={`Remove reading ${at + 1}`}
+								>
+									Remove
+								</Button>
+							)}
+							{wrong !== null && (
+								<p className={styles.readingError} role="alert">
+									{wrong}
+								</p>
+							)}
+						</li>
+					);
+				})}
+			</ol>
+			{rows.length < most && (
+				<div>
+					<Button onClick={add}>Add a reading</Button>
+				</div>
+			)}
+		</GroupField>
+	);
+}
+
+function Summary({
+	values,
+	spec,
+	system,
+}: {
+	values: readonly number[];
+	spec: QuantitySpec;
+	system: UnitSystem;
+}) {
+	if (values.length === 0) return null;
+	const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
+	const spread = Math.max(...values) - Math.min(...values);
+	const both = bothOf(mean, spec, system);
+	const apart =
+		spec.dimension === "length"
+			? formatLength(spread, system, "gap")
+			: formatMass(spread, system, "added");
+	return (
+		<p className={styles.echo}>
+			{values.length === 1 ? "One reading: " : `Mean of ${values.length}: `}
+			<strong>{both.main}</strong> · {both.other}
+			{values.length > 1 && `; ${apart} between the largest and the smallest`}
+		</p>
+	);
+}
