@@ -3,7 +3,6 @@ import { describe, expect, test } from "vitest";
 import { answersSchema, problemsOf, readAnswers } from "@/lib/forms/answers";
 import { BOUNDS } from "@/lib/forms/bounds";
 import { FIELD_NAMES, FIELDS } from "@/lib/forms/fields";
-import { fittingFormSchema } from "@/lib/forms/fitting";
 import { MEASURE_BOUNDS } from "@/lib/player/measures";
 
 describe("readAnswers", () => {
@@ -141,16 +140,6 @@ describe("answersSchema", () => {
 		expect(answersSchema.safeParse({ notes: "x".repeat(9000) }).success).toBe(
 			false,
 		);
-	});
-	test("the form's schema turns each problem into an issue at its field", () => {
-		const result = fittingFormSchema("metric").safeParse({
-			stature: "tall",
-			gripReadings: ["29", "x"],
-		});
-		expect(result.error?.issues.map(({ path }) => path)).toEqual([
-			["stature"],
-			["gripReadings", 1],
-		]);
 	});
 });
 
