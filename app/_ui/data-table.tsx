@@ -1,0 +1,63 @@
+import type { ReactNode } from "react";
+import styles from "./data-table.module.css";
+
+export interface Column {
+	readonly key: string;
+	readonly label: ReactNode;
+	/** Numbers align at the end. */
+	readonly numeric?: boolean;
+}
+
+/** A table with a caption; the first column names its row. Scrolls within itself on a narrow screen. */
+export function DataTable({
+	caption,
+	captionHidden = false,
+	columns,
+	rows,
+	rowKey,
+}: {
+	caption: string;
+	captionHidden?: boolean;
+	columns: readonly Column[];
+	rows: readonly Readonly<Record<string, ReactNode>>[];
+	/** The column whose plain text tells rows apart; by place otherwise. */
+	rowKey?: string;
+}) {
+	return (
+		// A region that scrolls has to be reachable by keyboard.
+		// biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls
+		<section className={styles.scroll} aria-label={caption} tabIndex={0}>
+			<table className={styles.table}>
+				<caption className={captionHidden ? styles.unseen : styles.caption}>
+					{caption}
+				</caption>
+				<thead>
+					<tr>
+						{columns.map(({ key, label, numeric }) => (
+							<th key={key} scope="col" data-numeric={numeric || undefined}>
+								{label}
+							</th>
+						))}
+					</tr>
+				</thead>
+				<tbody>
+					{rows.map((row, index) => (
+						<tr key={rowKey === undefined ? index : String(row[rowKey])}>
+							{columns.map(({ key, numeric }, column) =>
+								column === 0 ? (
+									<th key={key} scope="row" data-numeric={numeric || undefined}>
+										{row[key]}
+									</th>
+								) : (
+									<td key={key} data-numeric={numeric || undefined}>
+										{row[key]}
+									</td>
+								),
+							)}
+						</tr>
+					))}
+				</tbody>
+			</table>
+		</section>
+	);
+}

@@ -1,0 +1,91 @@
+import Link from "next/link";
+import styles from "./steps.module.css";
+
+export interface Step {
+	readonly name: string;
+	/** Null while the step cannot be opened yet. */
+	readonly href: string | null;
+	/** Whether the step holds answers. */
+	readonly done?: boolean;
+}
+
+/**
+ * Where one is on the way, drawn along a cue: each step a station. On a narrow screen the list folds
+ * away behind the name of the present step.
+ */
+export function Steps({
+	steps,
+	current,
+	label = "Steps of the fitting",
+}: {
+	steps: readonly Step[];
+	/** Index of the present step. */
+	current: number;
+	label?: string;
+}) {
+	const here = steps[current];
+	if (here === undefined)
+		throw new RangeError(`Steps: no step ${current} of ${steps.length}`);
+	const list = <StepList steps={steps} current={current} />;
+	return (
+		<nav className={styles.steps} aria-label={label}>
+			<div
+				className={styles.cue}
+				aria-hidden="true"
+				style={
+					{
+						"--done": (current + 0.5) / steps.length,
+					} as React.CSSProperties
+				}
+			/>
+			<div className={styles.wide}>{list}</div>
+			<details className={styles.narrow}>
+				<summary>
+					Step {current + 1} of {steps.length}: <strong>{here.name}</strong>
+				</summary>
+				{list}
+			</details>
+		</nav>
+	);
+}
+
+function StepList({
+	steps,
+	current,
+}: {
+	steps: readonly Step[];
+	current: number;
+}) {
+	return (
+		<ol className={styles.list}>
+			{steps.map((step, index) => {
+				const inside = (
+					<>
+						<span className={styles.mark} aria-hidden="true">
+							{step.done ? "✓" : index + 1}
+						</span>
+						{step.name}
+						{step.done && <span className={styles.unseen}> (answered)</span>}
+					</>
+				);
+				return (
+					<li key={step.name} data-done={step.done || undefined}>
+						{step.href === null ? (
+							<span className={styles.step} data-closed>
+								{inside}
+							</span>
+						) : (
+							<Link
+								className={styles.step}
+								href={step.href}
+								aria-current={index === current ? "step" : undefined}
+							>
+								{inside}
+							</Link>
+						)}
+					</li>
+				);
+			})}
+		</ol>
+	);
+}
