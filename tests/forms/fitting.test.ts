@@ -37,8 +37,8 @@ test("stored answers come back from the form as they were", () => {
 			),
 		);
 	fc.assert(
-		fc.property(answers, (given) =>
-			expect(answersFrom(formFrom(given))).toEqual(given),
-		),
+		fc.property(answers, (given) => {
+			expect(answersFrom(formFrom(given))).toEqual(given);
+		}),
 	);
 });
