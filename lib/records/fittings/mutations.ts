@@ -1,0 +1,110 @@
+import "server-only";
+import { canonicalJson } from "@/lib/records/canonical";
+import { database } from "@/lib/records/database";
+import {
+	type FittingRecord,
+	type GivenAnswers,
+	openFittingSelection,
+	type StoredAnswers,
+	storedAnswersSchema,
+	toFitting,
+} from "@/lib/records/fittings/data";
+import { takeNumber } from "@/lib/records/numbers";
+import { once } from "@/lib/records/once";
+
+/** The answers were saved, or the fitting as it stands now: edited elsewhere, or gone (null). */
+export type AnswersSaved =
+	| { readonly ok: true; readonly revision: number }
+	| { readonly ok: false; readonly conflict: FittingRecord | null };
+
+/**
+ * Starts a fitting, once for each request key. Based on an earlier fitting of the same player, it
+ * begins with that one's answers. Throws where the player or the earlier fitting is not there.
+ */
+export async function startFitting({
+	playerId,
+	requestKey,
+	basedOnFittingId,
+}: {
+	playerId: string;
+	requestKey: string;
+	basedOnFittingId?: string;
+}): Promise<FittingRecord> {
+	return database().$transaction(async (transaction) => {
+		const id = await once(
+			transaction,
+			{ key: requestKey, kind: "start-fitting" },
+			async () => {
+				const player = await transaction.player.findUnique({
+					where: { id: playerId },
+				});
+				if (!player) throw new Error(`there is no player ${playerId}`);
+				let answers: StoredAnswers = {};
+				if (basedOnFittingId !== undefined) {
+					const earlier = await transaction.fitting.findUnique({
+						where: { id: basedOnFittingId, playerId },
+					});
+					if (!earlier) {
+						throw new Error(
+							`there is no fitting ${basedOnFittingId} of player ${playerId}`,
+						);
+					}
+					answers = storedAnswersSchema.parse(earlier.answers);
+				}
+				const created = await transaction.fitting.create({
+					data: {
+						number: await takeNumber(transaction, "fitting"),
+						playerId,
+						answers,
+						basedOnFittingId: basedOnFittingId ?? null,
+						isDemo: player.isDemo,
+					},
+				});
+				return created.id;
+			},
+		);
+		return toFitting(
+			await transaction.fitting.findUniqueOrThrow({
+				where: { id },
+				select: openFittingSelection,
+			}),
+		);
+	});
+}
+
+/**
+ * Replaces all answers of a fitting, on the revision they were read at. Answers equal to those stored
+ * are a success whatever the revision, so a retry after a lost acknowledgement is no conflict.
+ */
+export async function saveAnswers({
+	fittingId,
+	answers: given,
+	revision,
+}: {
+	fittingId: string;
+	answers: GivenAnswers;
+	revision: number;
+}): Promise<AnswersSaved> {
+	const answers = storedAnswersSchema.parse(
+		Object.fromEntries(
+			Object.entries(given).filter(([, answer]) => answer !== undefined),
+		),
+	);
+	return database().$transaction(async (transaction) => {
+		const row = await transaction.fitting.findUnique({
+			where: { id: fittingId },
+			select: openFittingSelection,
+		});
+		if (!row) return { ok: false, conflict: null };
+		const current = toFitting(row);
+		if (canonicalJson(current.answers) === canonicalJson(answers))
+			return { ok: true, revision: current.revision };
+		const { count } = await transaction.fitting.updateMany({
+			where: { id: fittingId, revision },
+			data: { answers, revision: { increment: 1 } },
+		});
+		return count === 1
+			? { ok: true, revision: revision + 1 }
+			: { ok: false, conflict: current };
+	});
+}

@@ -1,0 +1,33 @@
+import "server-only";
+import type { DatabaseTransaction } from "@/lib/records/database";
+
+type RequestKind = "create-player" | "start-fitting" | "save-spec";
+
+/**
+ * Carries out a creating request unless its key was seen before, and gives the id of its result
+ * either way: a double click, a retry after a lost answer or the back button creates nothing twice.
+ * Throws where the key was used for a request of another kind.
+ */
+export async function once(
+	transaction: DatabaseTransaction,
+	{ key, kind }: { key: string; kind: RequestKind },
+	create: () => Promise<string>,
+): Promise<string> {
+	if (key.length < 8 || key.length > 200) {
+		throw new RangeError(
+			`a request key has 8 to 200 characters, got ${key.length}`,
+		);
+	}
+	const applied = await transaction.appliedRequest.findUnique({
+		where: { key },
+	});
+	if (applied && applied.kind !== kind) {
+		throw new Error(
+			`request key ${key} was already used to ${applied.kind}, now to ${kind}`,
+		);
+	}
+	if (applied) return applied.resultId;
+	const resultId = await create();
+	await transaction.appliedRequest.create({ data: { key, kind, resultId } });
+	return resultId;
+}
