@@ -1,0 +1,249 @@
+"use client";
+
+import {
+	Area,
+	CartesianGrid,
+	ComposedChart,
+	Line,
+	pattern,
+	patterns,
+	ReferenceArea,
+	ReferenceLine,
+	ResponsiveContainer,
+	Tooltip,
+	XAxis,
+	YAxis,
+} from "recharts";
+import {
+	axisTicks,
+	type ChartModel,
+	type ChartPanel,
+	type ChartZone,
+	innerTicks,
+	panelRange,
+	tickText,
+} from "@/lib/present/chart-model";
+import styles from "./chart.module.css";
+import { Labels } from "./labels";
+import { Readout } from "./readout";
+import {
+	AXIS_WIDTH,
+	MARGIN,
+	MARKER_ROOM,
+	PANEL_HEIGHT,
+	X_TICKS,
+} from "./sizes";
+
+/** Told apart by dash as well as by colour. */
+export const STROKES = [
+	{ stroke: "var(--chalk)", strokeWidth: 3, strokeDasharray: undefined },
+	{ stroke: "var(--brass)", strokeWidth: 3, strokeDasharray: "10 5" },
+	{ stroke: "var(--soft)", strokeWidth: 3, strokeDasharray: "2 5" },
+] as const;
+
+export const strokeOf = (index: number) =>
+	STROKES[index % STROKES.length] ?? STROKES[0];
+
+/** With more lines than this, names at their ends would cross other lines. */
+const MOST_DIRECT_LABELS = 2;
+
+const ZONE_FILLS: Readonly<
+	Record<ChartZone["kind"], React.ComponentProps<typeof ReferenceArea>["fill"]>
+> = {
+	wanted: {
+		color: "var(--zone-good)",
+		definition: pattern({
+			...patterns.diagonal,
+			strokeWidth: 1,
+			color: "var(--good)",
+			opacity: 0.35,
+		}),
+	},
+	limit: {
+		color: "var(--zone-bad)",
+		definition: pattern({
+			...patterns.crosshatch,
+			strokeWidth: 1,
+			color: "var(--bad)",
+			opacity: 0.3,
+		}),
+	},
+};
+
+/** Lines with their bands over one quantity, one panel for each unit of y. */
+export function BandLineChart({ model }: { model: ChartModel }) {
+	return (
+		<div aria-hidden="true">
+			{model.panels.map((panel, index) => (
+				<div className={styles.panel} key={panel.label}>
+					<p className={styles.axisName}>
+						{panel.label}
+						{panel.unit !== "" && ` (${panel.unit})`}
+					</p>
+					{panel.lines.length > MOST_DIRECT_LABELS && <Key panel={panel} />}
+					<div className={styles.plot}>
+						<Panel model={model} panel={panel} first={index === 0} />
+					</div>
+				</div>
+			))}
+			<p className={styles.xName}>
+				{model.x.label}
+				{model.x.unit !== "" && ` (${model.x.unit})`}
+			</p>
+		</div>
+	);
+}
+
+function Panel({
+	model,
+	panel,
+	first,
+}: {
+	model: ChartModel;
+	panel: ChartPanel;
+	first: boolean;
+}) {
+	const xTicks = innerTicks(model.x.domain, X_TICKS);
+	const room = first && model.marker !== undefined ? MARKER_ROOM : 0;
+	const yTicks = axisTicks({ ...panelRange(panel), count: 5 });
+	return (
+		<ResponsiveContainer width="100%" height={PANEL_HEIGHT + room}>
+			<ComposedChart
+				data={rowsOf(panel)}
+				margin={{ ...MARGIN, top: MARGIN.top + room }}
+				syncId={model.id}
+				syncMethod="value"
+				accessibilityLayer={false}
+			>
+				<CartesianGrid stroke="var(--line)" vertical={false} />
+				{panel.zones
+					.filter((zone) => meets(zone, model))
+					.map((zone) => (
+						<ReferenceArea
+							key={`${zone.axis}-${zone.label}`}
+							{...(zone.axis === "x"
+								? {
+										x1: Math.max(zone.from, model.x.domain[0]),
+										x2: Math.min(zone.to, model.x.domain[1]),
+									}
+								: { y1: zone.from, y2: zone.to })}
+							fill={ZONE_FILLS[zone.kind]}
+							fillOpacity={1}
+							stroke={zone.kind === "wanted" ? "var(--good)" : "var(--bad)"}
+							strokeWidth={1}
+							ifOverflow="hidden"
+							zIndex={-50}
+						/>
+					))}
+				<XAxis
+					dataKey="x"
+					type="number"
+					domain={[...model.x.domain]}
+					ticks={[...xTicks.ticks]}
+					tickFormatter={(value: number) =>
+						tickText(value, xTicks.step, model.x.unit)
+					}
+					tick={TICK}
+					stroke="var(--edge)"
+					allowDataOverflow
+				/>
+				<YAxis
+					width={AXIS_WIDTH}
+					domain={[...yTicks.domain]}
+					ticks={[...yTicks.ticks]}
+					tickFormatter={(value: number) =>
+						tickText(value, yTicks.step, panel.unit)
+					}
+					tick={TICK}
+					stroke="var(--edge)"
+					interval={0}
+					allowDataOverflow
+				/>
+				{panel.lines.map((line, index) => (
+					<Area
+						key={`${line.name} band`}
+						dataKey={`band${index}`}
+						stroke={strokeOf(index).stroke}
+						strokeOpacity={0.5}
+						strokeWidth={1}
+						fill={strokeOf(index).stroke}
+						fillOpacity={0.2}
+						isAnimationActive={false}
+						activeDot={false}
+						tooltipType="none"
+						connectNulls
+					/>
+				))}
+				{panel.lines.map((line, index) => (
+					<Line
+						key={line.name}
+						dataKey={`line${index}`}
+						name={line.name}
+						{...strokeOf(index)}
+						dot={false}
+						activeDot={false}
+						isAnimationActive={false}
+						connectNulls
+					/>
+				))}
+				{model.marker !== undefined && (
+					<ReferenceLine
+						x={model.marker.x}
+						stroke="var(--ink)"
+						strokeWidth={2}
+						strokeDasharray="5 4"
+						ifOverflow="hidden"
+					/>
+				)}
+				<Labels
+					panel={panel}
+					marker={model.marker}
+					markerNamed={first}
+					linesNamed={panel.lines.length <= MOST_DIRECT_LABELS}
+				/>
+				<Tooltip
+					isAnimationActive={false}
+					cursor={{ stroke: "var(--edge)" }}
+					content={<Readout model={model} panel={panel} step={yTicks.step} />}
+				/>
+			</ComposedChart>
+		</ResponsiveContainer>
+	);
+}
+
+const TICK = { fill: "var(--soft)", fontSize: 15 } as const;
+
+function Key({ panel }: { panel: ChartPanel }) {
+	return (
+		<ul className={styles.key}>
+			{panel.lines.map((line, index) => (
+				<li key={line.name}>
+					<svg width="44" height="12" viewBox="0 0 44 12" aria-hidden="true">
+						<path d="M0 6H44" fill="none" {...strokeOf(index)} />
+					</svg>
+					{line.name}
+				</li>
+			))}
+		</ul>
+	);
+}
+
+/** Zones that lie wholly outside the drawn range are not drawn. */
+const meets = (zone: ChartZone, { x: { domain } }: ChartModel): boolean =>
+	zone.axis === "y" || (zone.from < domain[1] && zone.to > domain[0]);
+
+/** One row for each x, as the library wants it. */
+function rowsOf({ lines }: ChartPanel): Record<string, unknown>[] {
+	const rows = new Map<number, Record<string, unknown>>();
+	for (const [index, { points }] of lines.entries())
+		for (const { x, y, low, high } of points)
+			rows.set(x, {
+				...rows.get(x),
+				x,
+				[`line${index}`]: y,
+				...(low !== undefined && high !== undefined
+					? { [`band${index}`]: [low, high] }
+					: {}),
+			});
+	return [...rows.values()].sort((a, b) => Number(a.x) - Number(b.x));
+}

@@ -1,0 +1,51 @@
+"use client";
+
+import {
+	type ChartModel,
+	type ChartPanel,
+	innerTicks,
+	tickText,
+} from "@/lib/present/chart-model";
+import styles from "./chart.module.css";
+import { X_TICKS } from "./sizes";
+
+/** The numbers under the pointer. `active` and `label` come from the chart. */
+export function Readout({
+	model,
+	panel,
+	step,
+	active,
+	label,
+}: {
+	model: ChartModel;
+	panel: ChartPanel;
+	step: number;
+	active?: boolean;
+	label?: string | number;
+}) {
+	if (!active || typeof label !== "number") return null;
+	const xStep = innerTicks(model.x.domain, X_TICKS).step;
+	const y = (value: number) =>
+		`${tickText(value, step / 10, "")}${panel.unit === "" ? "" : `\u00a0${panel.unit}`}`;
+	return (
+		<div className={styles.readout}>
+			<p>
+				{model.x.label} {tickText(label, xStep / 10, "")}
+				{"\u00a0"}
+				{model.x.unit}
+			</p>
+			{panel.lines.map(({ name, points }) => {
+				const point = points.find(({ x }) => x === label);
+				if (point === undefined) return null;
+				return (
+					<p key={name}>
+						{name}: <strong>{y(point.y)}</strong>
+						{point.low !== undefined &&
+							point.high !== undefined &&
+							` (${y(point.low)} to ${y(point.high)})`}
+					</p>
+				);
+			})}
+		</div>
+	);
+}

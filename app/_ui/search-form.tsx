@@ -1,0 +1,38 @@
+import Form from "next/form";
+import { Button } from "./button";
+import fieldStyles from "./fields/field.module.css";
+import styles from "./search-form.module.css";
+
+/** A search that is an address: it can be reloaded, shared and gone back to. */
+export function SearchForm({
+	action,
+	name,
+	label,
+	value,
+}: {
+	action: string;
+	name: string;
+	label: string;
+	value: string;
+}) {
+	return (
+		<Form action={action} className={styles.search} role="search">
+			<label className={fieldStyles.label} htmlFor={`search-${name}`}>
+				{label}
+			</label>
+			<div className={styles.row}>
+				<input
+					className={fieldStyles.control}
+					id={`search-${name}`}
+					type="search"
+					name={name}
+					key={value}
+					defaultValue={value}
+					maxLength={120}
+					autoComplete="off"
+				/>
+				<Button type="submit">Search</Button>
+			</div>
+		</Form>
+	);
+}
