@@ -1,39 +1,24 @@
-import {
-	accept,
-	type Caution,
-	type Outcome,
-	refuse,
-} from "@/lib/numerics/outcome";
+import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
 import type { Body } from "@/lib/player/body";
-import { BODY_LENGTHS } from "@/lib/player/populations";
 import type { CitationId } from "@/lib/reference/citations";
 import type { Band, Estimate } from "@/lib/reference/estimate";
-import { GAMES } from "@/lib/reference/rules";
-import { ANSWER_SD_MM, answerRefusals, type StanceAnswers } from "./answers";
+import { ANSWER_SD_MM, type StanceAnswers } from "./answers";
 import {
-	BRIDGE_AXIS_HEIGHT_MM,
-	BRIDGE_BEYOND_GRIP_SHARE,
-	BRIDGE_ELBOW_DEG,
 	BRIDGE_LENGTH_MM,
 	BRIDGE_SLACK_MM,
-	CHIN_ABOVE_CUE_MM,
-	CUE_ELEVATION_DEG,
-	CUSHION_HEIGHT_MM,
-	FOREARM_LINK_SHARE,
 	GRIP_FROM_BUTT_MM,
 	GRIP_LIMITS_MM,
-	SEAT_HEIGHT_MM,
-	SEATED_SHOULDER_SHARE,
-	SHOULDER_ABOVE_CHIN_SHARE,
-	SHOULDER_YAW_DEG,
 	SPAN_MODEL_SD_MM,
-	UPPER_ARM_LINK_SHARE,
 	USUAL_CUE_PULL,
-	USUAL_POSTURE,
 } from "./assumptions";
-import { type SpanSolution, spanFrom } from "./span";
+import type { StyleValues } from "./linkage";
+import { type Pose, poseOf } from "./pose";
+import { spanSlopes } from "./spread";
+import { type Stand, standAt } from "./stand";
+import { usualCuePull } from "./style";
 
 export type { StanceAnswers } from "./answers";
+export { clothHeightMm } from "./style";
 
 export interface CueReach {
 	readonly bridgeToGripMm: Estimate;
@@ -45,50 +30,39 @@ export interface CueReach {
 	readonly lengthMm: Estimate;
 	/** Lengths that keep bridge and overhang within what is usual, round the central span. */
 	readonly lengthWindowMm: Band;
+	/** What the body and the answers alone predict of the span, also where it was measured. */
+	readonly predictedSpanMm: Estimate;
+	readonly pose: Pose;
 	readonly cautions: readonly Caution[];
 }
 
 /**
  * Preferred cue length and its window from a body and a stance. A measured span, bridge length or
- * grip point replaces its prediction. Errors: body covariance, style spread and the model's own sd
- * carried by central differences. Style figures: assumptions.ts, calibrated to common practice.
+ * grip point replaces its prediction, and the style is fitted to it. Errors: body covariance, style
+ * spread and the model's own sd carried by first derivatives. Style figures: assumptions.ts,
+ * calibrated to common practice.
  */
 export function reachFrom(p: {
 	body: Body;
 	answers: StanceAnswers;
 }): Outcome<CueReach> {
 	const { body, answers } = p;
-	const refusals = answerRefusals(answers);
-	if (refusals.length > 0) return refuse(...refusals);
+	const stood = standAt(p);
+	if (!stood.ok) return stood;
+	const stand = stood.value;
 
-	const lengths = BODY_LENGTHS.map((name) => body[name].value);
-	const style = styleOf(answers, body.statureMm.value);
-	const central = solve(lengths, style, answers);
-	if (central === null)
-		return refuse({
-			code: "bridge-out-of-reach",
-			field: "answers.gameId",
-			value: answers.gameId,
-			facts: { statureMm: body.statureMm.value },
-		});
-
-	const spanVariance =
-		SPAN_MODEL_SD_MM ** 2 +
-		bodyVariance(body, lengths, style, answers) +
-		styleVariance(lengths, style, answers);
-	const measuredSpan = answers.bridgeToGripMm;
-	const bridgeToGripMm: Estimate =
-		measuredSpan !== undefined
-			? reading(measuredSpan, ANSWER_SD_MM.bridgeToGripMm)
-			: {
-					value: central.spanMm,
-					sd: Math.sqrt(spanVariance),
-					standing: "derived",
-					sources: sourcesOf(body),
-				};
+	const predictedSpanMm: Estimate = {
+		value: stand.predicted.spanMm,
+		sd: Math.sqrt(spanVariance(body, stand)),
+		standing: "derived",
+		sources: sourcesOf(body),
+	};
+	const { measuredSpan } = stand;
+	const bridgeToGripMm = measuredSpan
+		? reading(measuredSpan.valueMm, measuredSpan.sdMm)
+		: predictedSpanMm;
 
 	const stature = body.statureMm.value;
-	const t = pull(stature);
 	const bridge = BRIDGE_LENGTH_MM[answers.gameId];
 	const bridgeLengthMm: Estimate =
 		answers.bridgeLengthMm !== undefined
@@ -103,7 +77,10 @@ export function reachFrom(p: {
 	const gripFromButtMm: Estimate =
 		answers.gripFromButtMm !== undefined
 			? reading(answers.gripFromButtMm, ANSWER_SD_MM.gripFromButtMm)
-			: customary(grip.value + USUAL_CUE_PULL.gripMmPerT * t, grip.sd);
+			: customary(
+					grip.value + USUAL_CUE_PULL.gripMmPerT * usualCuePull(stature),
+					grip.sd,
+				);
 
 	const parts = [bridgeLengthMm, bridgeToGripMm, gripFromButtMm];
 	const lengthMm: Estimate = {
@@ -130,7 +107,9 @@ export function reachFrom(p: {
 				BRIDGE_SLACK_MM.longer +
 				Math.max(GRIP_LIMITS_MM.most, gripFromButtMm.value),
 		},
-		cautions: cautionsOf(body, answers, central),
+		predictedSpanMm,
+		pose: poseOf(stand, answers.handed ?? "right"),
+		cautions: cautionsOf(body, stand, predictedSpanMm),
 	});
 }
 
@@ -147,132 +126,29 @@ export function overhangMm(p: { reach: CueReach; lengthMm: number }): Estimate {
 	};
 }
 
-/** Middle of the height the rules of the game allow, cloth above the floor, mm. */
-export function clothHeightMm(gameId: StanceAnswers["gameId"]): number {
-	const { minMm, maxMm, of } = GAMES[gameId].tableHeight;
-	const middle = (minMm + maxMm) / 2;
-	return of === "bed" ? middle : middle - CUSHION_HEIGHT_MM;
-}
-
-const STYLE = [
-	"yawDeg",
-	"bridgeElbowDeg",
-	"chinAboveCueMm",
-	"bridgeShoulderShare",
-	"gripShoulderShare",
-	"elevationDeg",
-	"bridgeAxisHeightMm",
-	"seatHeightMm",
-] as const;
-type Style = Record<(typeof STYLE)[number], { value: number; sd: number }>;
-
-const pull = (statureMm: number): number =>
-	Math.tanh(
-		(statureMm - USUAL_CUE_PULL.referenceStatureMm) / USUAL_CUE_PULL.scaleMm,
-	);
-
-function styleOf(answers: StanceAnswers, statureMm: number): Style {
-	const posture = answers.posture ?? USUAL_POSTURE[answers.gameId];
-	const elbow = BRIDGE_ELBOW_DEG[answers.bridgeArm ?? "unsaid"];
-	return {
-		yawDeg: answers.seated
-			? SHOULDER_YAW_DEG.seated
-			: SHOULDER_YAW_DEG[answers.stance ?? "unsaid"],
-		bridgeElbowDeg: answers.bridgeArm
-			? elbow
-			: {
-					value: elbow.value + USUAL_CUE_PULL.elbowDegPerT * pull(statureMm),
-					sd: elbow.sd,
-				},
-		chinAboveCueMm: CHIN_ABOVE_CUE_MM[posture],
-		bridgeShoulderShare: SHOULDER_ABOVE_CHIN_SHARE.bridge,
-		gripShoulderShare: SHOULDER_ABOVE_CHIN_SHARE.grip,
-		elevationDeg: CUE_ELEVATION_DEG,
-		bridgeAxisHeightMm: BRIDGE_AXIS_HEIGHT_MM,
-		seatHeightMm: answers.seated ? SEAT_HEIGHT_MM : { value: 0, sd: 0 },
-	};
-}
-
-interface Reached extends SpanSolution {
-	/** How far below the wanted height the shoulders stay because the player is no taller, mm; 0 if not. */
-	readonly shoulderShortfallMm: number;
-}
-
-function solve(
-	lengths: readonly number[],
-	style: Style,
-	answers: StanceAnswers,
-): Reached | null {
-	const length = (name: (typeof BODY_LENGTHS)[number]) =>
-		lengths[BODY_LENGTHS.indexOf(name)] as number;
-	const stature = length("statureMm");
-	const cloth = clothHeightMm(answers.gameId);
-	const upright =
-		(answers.seated
-			? style.seatHeightMm.value + SEATED_SHOULDER_SHARE.value * stature
-			: length("shoulderHeightMm")) - cloth;
-	// The chin lies over the cue about half-way along the span: height of the axis there.
-	const halfSpan = 0.3 * stature;
-	const chin =
-		style.bridgeAxisHeightMm.value +
-		halfSpan * Math.tan((style.elevationDeg.value * Math.PI) / 180) +
-		style.chinAboveCueMm.value;
-	const wantedGrip = chin + style.gripShoulderShare.value * stature;
-	const wantedBridge = chin + style.bridgeShoulderShare.value * stature;
-	const shortfall = Math.max(0, wantedGrip - upright);
-	const forearm = length("elbowToGripMm") * FOREARM_LINK_SHARE;
-	const solution = spanFrom({
-		upperArmMm: length("shoulderToElbowMm") * UPPER_ARM_LINK_SHARE,
-		forearmMm: forearm,
-		bridgeForearmMm:
-			forearm + BRIDGE_BEYOND_GRIP_SHARE * length("handLengthMm"),
-		shoulderBreadthMm: length("shoulderBreadthMm"),
-		bridgeShoulderHeightMm: Math.min(wantedBridge, upright),
-		gripShoulderHeightMm: wantedGrip - shortfall,
-		yawDeg: style.yawDeg.value,
-		bridgeElbowDeg: style.bridgeElbowDeg.value,
-		elevationDeg: style.elevationDeg.value,
-		bridgeAxisHeightMm: style.bridgeAxisHeightMm.value,
+/** gᵀΣg over body lengths, Σ(g·sd)² over style figures, and the model's own. */
+function spanVariance(body: Body, stand: Stand): number {
+	const { byLength, byStyle } = spanSlopes({
+		lengths: stand.lengths,
+		style: Object.fromEntries(
+			Object.entries(stand.style).map(([n, { value }]) => [n, value]),
+		) as unknown as StyleValues,
+		at: stand.at,
+		linkage: stand.predicted,
 	});
-	return solution && { ...solution, shoulderShortfallMm: shortfall };
-}
-
-/** gᵀΣg with the span's slope on each body length by central differences of 1 mm. */
-function bodyVariance(
-	body: Body,
-	lengths: readonly number[],
-	style: Style,
-	answers: StanceAnswers,
-): number {
-	const slopes = lengths.map((value, i) => {
-		const up = solve(lengths.with(i, value + 1), style, answers);
-		const down = solve(lengths.with(i, value - 1), style, answers);
-		return up && down ? (up.spanMm - down.spanMm) / 2 : 0;
-	});
-	return body.covarianceMm2.reduce(
+	const fromBody = body.covarianceMm2.reduce(
 		(sum, row, i) =>
 			sum +
-			(slopes[i] as number) *
-				row.reduce((s, c, j) => s + c * (slopes[j] as number), 0),
+			(byLength[i] as number) *
+				row.reduce((s, c, j) => s + c * (byLength[j] as number), 0),
 		0,
 	);
-}
-
-/** Half the change from one sd below to one above, squared, over the style figures. */
-function styleVariance(
-	lengths: readonly number[],
-	style: Style,
-	answers: StanceAnswers,
-): number {
-	return STYLE.reduce((sum, name) => {
-		const { value, sd } = style[name];
-		if (sd === 0) return sum;
-		const shifted = (by: number) =>
-			solve(lengths, { ...style, [name]: { value: value + by, sd } }, answers);
-		const up = shifted(sd);
-		const down = shifted(-sd);
-		return up && down ? sum + ((up.spanMm - down.spanMm) / 2) ** 2 : sum;
-	}, 0);
+	const fromStyle = Object.entries(stand.style).reduce(
+		(sum, [name, { sd }]) =>
+			sum + (byStyle[name as keyof StyleValues] * sd) ** 2,
+		0,
+	);
+	return fromBody + fromStyle + SPAN_MODEL_SD_MM ** 2;
 }
 
 const reading = (value: number, sd: number): Estimate => ({
@@ -298,38 +174,63 @@ const sourcesOf = (body: Body): CitationId[] => [
 	]),
 ];
 
-function cautionsOf(
-	body: Body,
-	answers: StanceAnswers,
-	central: Reached,
-): Caution[] {
+/** A measured span this many standard deviations from the predicted one is pointed out. Assumed. */
+const SURPRISE_SD = 2.5;
+
+function cautionsOf(body: Body, stand: Stand, predicted: Estimate): Caution[] {
+	const { measuredSpan, linkage, stepNeeded, at } = stand;
 	const cautions: Caution[] = [];
-	if (answers.bridgeToGripMm === undefined)
-		cautions.push({ code: "stance-assumed" });
+	if (measuredSpan === null) cautions.push({ code: "stance-assumed" });
 	else if (
-		Math.abs(answers.bridgeToGripMm - central.spanMm) >
-		0.25 * central.spanMm
+		Math.abs(measuredSpan.valueMm - predicted.value) >
+		SURPRISE_SD * predicted.sd
 	)
 		cautions.push({
 			code: "span-unexpected",
 			facts: {
-				bridgeToGripMm: answers.bridgeToGripMm,
-				expectedMm: central.spanMm,
+				bridgeToGripMm: measuredSpan.valueMm,
+				expectedMm: predicted.value,
+				sdMm: predicted.sd,
 			},
 		});
-	if (central.shoulderShortfallMm > 0)
+	if (stand.fit && !stand.fit.converged)
 		cautions.push({
-			code: "table-high-for-player",
+			code: "span-not-reached",
 			facts: {
-				shortfallMm: central.shoulderShortfallMm,
-				clothHeightMm: clothHeightMm(answers.gameId),
+				bridgeToGripMm: measuredSpan?.valueMm ?? 0,
+				reachedMm: linkage.spanMm,
+			},
+		});
+	if (stepNeeded !== null && stepNeeded > 0)
+		cautions.push({
+			code: "step-needed",
+			facts: {
+				stepMm: stepNeeded,
+				clothHeightMm: at.clothHeightMm,
 				shoulderHeightMm: body.shoulderHeightMm.value,
 			},
 		});
-	if (central.forearmTiltDeg > 0)
+	if (linkage.trunk === "limit")
+		cautions.push({
+			code: "chin-above-cue",
+			facts: {
+				chinAboveCueMm: linkage.chinAboveCueMm,
+				wantedMm: stand.values.chinAboveCueMm,
+				trunkMaxDeg: at.trunkMaxDeg,
+			},
+		});
+	if (linkage.trunk === "highest")
+		cautions.push({
+			code: "chin-below-cue",
+			facts: {
+				chinAboveCueMm: linkage.chinAboveCueMm,
+				wantedMm: stand.values.chinAboveCueMm,
+			},
+		});
+	if (linkage.armLiftRatio > 1)
 		cautions.push({
 			code: "forearm-not-upright",
-			facts: { forearmTiltDeg: central.forearmTiltDeg },
+			facts: { armLiftRatio: linkage.armLiftRatio },
 		});
 	return cautions;
 }
