@@ -1,6 +1,5 @@
 import type { CueDesign } from "@/lib/cue/design";
 import { cutOffsetMm } from "@/lib/cue/layers";
-import { type CueMass, weighCue } from "@/lib/cue/mass";
 import {
 	accept,
 	type Caution,
@@ -8,10 +7,12 @@ import {
 	outside,
 	refuse,
 } from "@/lib/numerics/outcome";
-import { rootBetween } from "@/lib/numerics/roots";
 import { band90, type Estimate } from "@/lib/reference/estimate";
 import type { MetalId } from "@/lib/reference/metals";
-import { BORE, deepestBoreMm, withSlug } from "./bore";
+import { type JointSlug, withMetal } from "./bore";
+import { type Job, jobFor, type Loaded, load } from "./load";
+import { nearestPair } from "./nearest-pair";
+import { type Figure, mostMetal, reachOf, usualPlacement } from "./placements";
 
 export interface AddedWeightPlan {
 	readonly naturalMassG: Estimate;
@@ -20,44 +21,51 @@ export interface AddedWeightPlan {
 	/** Metal and plug in, minus wood drilled out. Its spread is that of the natural mass. */
 	readonly addedMassG: Estimate;
 	readonly metal: MetalId;
-	/** Bore and slug are 0 where nothing is to be added. */
+	/** Bore from the butt end and the slug in it, 0 where there is none. */
 	readonly boreDiameterMm: number;
 	readonly boreDepthMm: number;
 	readonly slugLengthMm: number;
+	/** From the butt end to the slug's rear face. */
 	readonly slugFromButtMm: number;
+	/** A second slug behind the joint, where the balance asks for it. */
+	readonly jointSlug: JointSlug | null;
 	readonly metalMassG: number;
 	readonly drilledOutMassG: number;
 	/** The plug of butt wood behind the slug. */
 	readonly plugMassG: number;
 	readonly balanceAfterFromButtMm: Estimate;
+	readonly inertiaAfterAboutBalanceKgM2: Estimate;
 	readonly finished: CueDesign;
 	readonly cautions: readonly Caution[];
-}
-
-interface Job {
-	readonly design: CueDesign;
-	readonly natural: CueMass;
-	readonly wantedMassG: number;
-	readonly metal: MetalId;
 }
 
 /** Less than this is left to the finish and the tip. */
 const NEGLIGIBLE_G = 0.5;
 
+export interface WeightWish {
+	readonly design: CueDesign;
+	readonly wantedMassG: number;
+	/** Default brass. */
+	readonly metal?: MetalId;
+	/** Tried in this order where the first metal cannot give the wanted figures. */
+	readonly otherMetals?: readonly MetalId[];
+	readonly wantedBalanceFromButtMm?: number;
+	/** Crosswise, about the balance point. Not together with a wanted balance. */
+	readonly wantedInertiaKgM2?: number;
+}
+
 /**
- * Where and how much metal brings a cue to a wanted weight, and to a wanted balance if one is given.
- * The slug goes into a bore from the butt end, as far back as its plug allows unless a balance is
- * asked for. A wanted weight under the natural one, yet inside its 90 % band, gives a plan of 0 g.
- * Refuses "weight-below-natural", "weight-above-bore" and "balance-out-of-reach", each with the
- * nearest that can be had, and "already-weighted" for a design that has metal in it.
+ * Where and how much metal brings a cue to a wanted weight, and to a wanted balance or inertia if one
+ * is given. Without one, a slug in a bore from the butt end as far back as its plug allows; with one,
+ * the slug moves up the bore, and then part of it behind the joint.
+ *
+ * A wanted weight under the natural one, yet inside its 90 % band, gives a plan of 0 g.
+ * Refusals: "weight-below-natural", "weight-above-bore", "balance-out-of-reach" and
+ * "inertia-out-of-reach" with the nearest that can be had, "already-weighted" for a design that has
+ * metal in it, "one-figure-only" where balance and inertia are both asked for.
  */
-export function planAddedWeight(p: {
-	design: CueDesign;
-	wantedMassG: number;
-	metal?: MetalId;
-	wantedBalanceFromButtMm?: number;
-}): Outcome<AddedWeightPlan> {
-	const { design, wantedMassG, metal = "brass" } = p;
+export function planAddedWeight(wish: WeightWish): Outcome<AddedWeightPlan> {
+	const { design, wantedMassG, metal = "brass", otherMetals = [] } = wish;
 	if (design.addedWeight.length > 0)
 		return refuse({
 			code: "already-weighted",
@@ -65,64 +73,97 @@ export function planAddedWeight(p: {
 			value: design.addedWeight.length,
 			max: 0,
 		});
-	const natural = weighCue(design);
-	const range = outside("wantedMassG", wantedMassG, 100, 1200);
+	if (
+		wish.wantedBalanceFromButtMm !== undefined &&
+		wish.wantedInertiaKgM2 !== undefined
+	)
+		return refuse({
+			code: "one-figure-only",
+			field: "wantedInertiaKgM2",
+			value: wish.wantedInertiaKgM2,
+			facts: { wantedBalanceFromButtMm: wish.wantedBalanceFromButtMm },
+		});
+	const target = targetOf(wish);
+	const range =
+		outside("wantedMassG", wantedMassG, 100, 1200) ??
+		(target &&
+			outside(target.field, target.wanted, target.limits[0], target.limits[1]));
 	if (range) return refuse(range);
-	const lowestMassG = band90(natural.massG).low;
+	const job = jobFor(design, metal);
+	const { massG } = job.natural;
+	const lowestMassG = band90(massG).low;
 	if (wantedMassG < lowestMassG)
 		return refuse({
 			code: "weight-below-natural",
 			field: "wantedMassG",
 			value: wantedMassG,
 			min: lowestMassG,
-			facts: {
-				naturalMassG: natural.massG.value,
-				nearestMassG: natural.massG.value,
-			},
+			facts: { naturalMassG: massG.value, nearestMassG: massG.value },
 		});
-	const job = { design, natural, wantedMassG, metal };
-	if (wantedMassG - natural.massG.value < NEGLIGIBLE_G)
-		return withoutMetal(job, p.wantedBalanceFromButtMm);
-	return withMetal(job, p.wantedBalanceFromButtMm);
+	if (wantedMassG - massG.value < NEGLIGIBLE_G)
+		return withoutMetal(job, wantedMassG, target);
+	const first = loadedPlan(job, wantedMassG, target);
+	if (first.ok) return first;
+	for (const other of otherMetals) {
+		const next = loadedPlan({ ...job, metal: other }, wantedMassG, target);
+		if (next.ok) return next;
+	}
+	return first;
+}
+
+interface Target {
+	readonly code: "balance-out-of-reach" | "inertia-out-of-reach";
+	readonly field: string;
+	readonly nearestName: string;
+	readonly wanted: number;
+	readonly limits: readonly [number, number];
+	readonly estimate: (mass: Loaded["mass"]) => Estimate;
+}
+
+function targetOf(wish: WeightWish): Target | null {
+	if (wish.wantedBalanceFromButtMm !== undefined)
+		return {
+			code: "balance-out-of-reach",
+			field: "wantedBalanceFromButtMm",
+			nearestName: "nearestBalanceFromButtMm",
+			wanted: wish.wantedBalanceFromButtMm,
+			limits: [0, wish.design.lengthMm],
+			estimate: (mass) => mass.balanceFromButtMm,
+		};
+	if (wish.wantedInertiaKgM2 !== undefined)
+		return {
+			code: "inertia-out-of-reach",
+			field: "wantedInertiaKgM2",
+			nearestName: "nearestInertiaKgM2",
+			wanted: wish.wantedInertiaKgM2,
+			limits: [0.001, 1],
+			estimate: (mass) => mass.inertiaAboutBalanceKgM2,
+		};
+	return null;
 }
 
 function withoutMetal(
 	job: Job,
-	wantedBalanceFromButtMm: number | undefined,
+	wantedMassG: number,
+	target: Target | null,
 ): Outcome<AddedWeightPlan> {
-	const { natural, design, wantedMassG } = job;
-	const band = band90(natural.balanceFromButtMm);
-	const balance =
-		wantedBalanceFromButtMm === undefined
-			? null
-			: outside(
-					"wantedBalanceFromButtMm",
-					wantedBalanceFromButtMm,
-					band.low,
-					band.high,
-				);
-	if (balance)
-		return refuse({
-			...balance,
-			code: "balance-out-of-reach",
-			facts: { nearestBalanceFromButtMm: natural.balanceFromButtMm.value },
-		});
+	const { natural } = job;
+	if (target) {
+		const had = target.estimate(natural);
+		const band = band90(had);
+		const missed = outside(target.field, target.wanted, band.low, band.high);
+		if (missed)
+			return refuse({
+				...missed,
+				code: target.code,
+				facts: { [target.nearestName]: had.value, wantedMassG },
+			});
+	}
+	const nothing = load(job, { metal: job.metal, end: null, joint: null });
 	const excessG = natural.massG.value - wantedMassG;
+	const plan = planFrom(job, wantedMassG, nothing);
 	return accept({
-		naturalMassG: natural.massG,
-		naturalBalanceFromButtMm: natural.balanceFromButtMm,
-		wantedMassG,
-		addedMassG: { ...natural.massG, value: 0 },
-		metal: job.metal,
-		boreDiameterMm: 0,
-		boreDepthMm: 0,
-		slugLengthMm: 0,
-		slugFromButtMm: 0,
-		metalMassG: 0,
-		drilledOutMassG: 0,
-		plugMassG: 0,
-		balanceAfterFromButtMm: natural.balanceFromButtMm,
-		finished: design,
+		...plan,
 		cautions:
 			excessG > NEGLIGIBLE_G
 				? [{ code: "natural-above-wanted", facts: { excessG } }]
@@ -130,210 +171,109 @@ function withoutMetal(
 	});
 }
 
-interface Fitted {
-	readonly diameterMm: number;
-	readonly slugLengthMm: number;
-	readonly slugFromButtMm: number;
-	readonly finished: CueDesign;
-	readonly mass: CueMass;
-}
-
-function withMetal(
+function loadedPlan(
 	job: Job,
-	wantedBalanceFromButtMm: number | undefined,
+	wantedMassG: number,
+	target: Target | null,
 ): Outcome<AddedWeightPlan> {
-	const options = BORE.diametersMm
-		.map((diameterMm) => ({
-			diameterMm,
-			depthMm: deepestBoreMm(job.design, diameterMm),
-		}))
-		.filter((bore) => bore.depthMm > BORE.minPlugMm);
-	let most = job.natural.massG.value;
-	let mostDiameterMm = 0;
-	const fits: Fitted[] = [];
-	for (const { diameterMm, depthMm } of options) {
-		const full = weighCue(
-			withSlug(job.design, {
-				metal: job.metal,
-				diameterMm,
-				slugLengthMm: depthMm - BORE.minPlugMm,
-				slugFromButtMm: BORE.minPlugMm,
-			}),
-		).massG.value;
-		if (full > most) {
-			most = full;
-			mostDiameterMm = diameterMm;
-		}
-		if (full < job.wantedMassG) continue;
-		const fitted = slugFor(job, {
-			diameterMm,
-			depthMm,
-			slugFromButtMm: BORE.minPlugMm,
-		});
-		if (!fitted) continue;
-		fits.push(fitted);
-	}
-	if (fits.length === 0)
+	const naturalG = job.natural.massG.value;
+	const netG = wantedMassG - naturalG;
+	const usual = usualPlacement(job, netG);
+	if (!usual) {
+		const most = mostMetal(job);
 		return refuse({
 			code: "weight-above-bore",
 			field: "wantedMassG",
-			value: job.wantedMassG,
-			max: most,
+			value: wantedMassG,
+			max: naturalG + most.netG,
 			facts: {
-				naturalMassG: job.natural.massG.value,
-				nearestMassG: most,
-				boreDiameterMm: mostDiameterMm,
+				naturalMassG: naturalG,
+				nearestMassG: naturalG + most.netG,
+				boreDiameterMm: most.diameterMm,
 				metal: job.metal,
 			},
 		});
-	if (wantedBalanceFromButtMm === undefined) {
-		const chosen =
-			fits.find((one) => one.slugLengthMm <= BORE.preferredSlugMm) ??
-			fits[fits.length - 1];
-		if (!chosen) throw new Error("no bore fitted although one was found");
-		return accept(planFrom(job, chosen));
 	}
-	return balanced(job, fits, wantedBalanceFromButtMm);
-}
-
-/** The slug that gives the wanted weight with its rear face at a distance from the butt end. */
-function slugFor(
-	job: Job,
-	bore: { diameterMm: number; depthMm: number; slugFromButtMm: number },
-): Fitted | null {
-	const at = (slugLengthMm: number) =>
-		withSlug(job.design, {
-			metal: job.metal,
-			diameterMm: bore.diameterMm,
-			slugLengthMm,
-			slugFromButtMm: bore.slugFromButtMm,
-		});
-	const longestMm = bore.depthMm - bore.slugFromButtMm;
-	if (longestMm <= 0) return null;
-	const result = rootBetween({
-		f: (slugLengthMm) =>
-			weighCue(at(slugLengthMm)).massG.value - job.wantedMassG,
-		from: 0,
-		to: longestMm,
-		tolerance: 1e-9,
+	if (!target) return accept(planFrom(job, wantedMassG, load(job, usual)));
+	const figure: Figure = (loaded) => target.estimate(loaded.mass).value;
+	const reach = reachOf(job, { netG, figure, wanted: target.wanted });
+	if (reach.found) return accept(planFrom(job, wantedMassG, reach.found));
+	const pair = nearestPair(job, {
+		wantedMassG,
+		wantedFigure: target.wanted,
+		figure,
+		scale: target.code === "balance-out-of-reach" ? 10 : 0.001,
 	});
-	if (!result.converged) return null;
-	const finished = at(result.root);
-	return {
-		diameterMm: bore.diameterMm,
-		slugLengthMm: result.root,
-		slugFromButtMm: bore.slugFromButtMm,
-		finished,
-		mass: weighCue(finished),
-	};
-}
-
-function balanced(
-	job: Job,
-	rearmost: readonly Fitted[],
-	wantedBalanceFromButtMm: number,
-): Outcome<AddedWeightPlan> {
-	let nearest: { gapMm: number; balanceMm: number } | null = null;
-	let lowMm = Number.POSITIVE_INFINITY;
-	let highMm = Number.NEGATIVE_INFINITY;
-	for (const rear of rearmost) {
-		const { diameterMm } = rear;
-		const depthMm = deepestBoreMm(job.design, diameterMm);
-		const farthestMm = depthMm - rear.slugLengthMm;
-		const placed = (slugFromButtMm: number) =>
-			slugFor(job, { diameterMm, depthMm, slugFromButtMm });
-		const front =
-			placed(farthestMm) ?? placed(farthestMm - 0.01 * rear.slugLengthMm);
-		if (!front) continue;
-		const from = rear.mass.balanceFromButtMm.value;
-		const to = front.mass.balanceFromButtMm.value;
-		lowMm = Math.min(lowMm, from);
-		highMm = Math.max(highMm, to);
-		if (wantedBalanceFromButtMm >= from && wantedBalanceFromButtMm <= to) {
-			const result = rootBetween({
-				f: (slugFromButtMm) =>
-					(placed(slugFromButtMm)?.mass.balanceFromButtMm.value ?? to) -
-					wantedBalanceFromButtMm,
-				from: rear.slugFromButtMm,
-				to: front.slugFromButtMm,
-				tolerance: 1e-7,
-			});
-			const fitted = result.converged ? placed(result.root) : null;
-			if (fitted) return accept(planFrom(job, fitted));
-		}
-		const balanceMm = wantedBalanceFromButtMm < from ? from : to;
-		const gapMm = Math.abs(balanceMm - wantedBalanceFromButtMm);
-		if (!nearest || gapMm < nearest.gapMm) nearest = { gapMm, balanceMm };
-	}
 	return refuse({
-		code: "balance-out-of-reach",
-		field: "wantedBalanceFromButtMm",
-		value: wantedBalanceFromButtMm,
-		min: lowMm,
-		max: highMm,
+		code: target.code,
+		field: target.field,
+		value: target.wanted,
+		min: reach.low,
+		max: reach.high,
 		facts: {
-			wantedMassG: job.wantedMassG,
-			nearestBalanceFromButtMm: nearest?.balanceMm ?? lowMm,
+			wantedMassG,
+			[target.nearestName]: reach.nearest ? figure(reach.nearest) : reach.low,
+			pairMassG: pair.massG,
+			pairFigure: pair.figure,
+			metal: job.metal,
 		},
 	});
 }
 
-function planFrom(job: Job, fitted: Fitted): AddedWeightPlan {
+function planFrom(
+	job: Job,
+	wantedMassG: number,
+	loaded: Loaded,
+): AddedWeightPlan {
 	const { natural, design } = job;
-	const grams = (part: string) =>
-		fitted.mass.parts
-			.filter((one) => one.part === part)
-			.reduce((sum, one) => sum + one.massG.value, 0);
-	const metalMassG = grams("added weight");
-	const plugMassG = grams("plug");
-	const addedG = fitted.mass.massG.value - natural.massG.value;
-	const boreDepthMm = fitted.slugFromButtMm + fitted.slugLengthMm;
+	const { end, joint } = loaded.placement;
 	return {
 		naturalMassG: natural.massG,
 		naturalBalanceFromButtMm: natural.balanceFromButtMm,
-		wantedMassG: job.wantedMassG,
-		addedMassG: { ...natural.massG, value: addedG },
+		wantedMassG,
+		addedMassG: {
+			...natural.massG,
+			value: loaded.mass.massG.value - natural.massG.value,
+		},
 		metal: job.metal,
-		boreDiameterMm: fitted.diameterMm,
-		boreDepthMm,
-		slugLengthMm: fitted.slugLengthMm,
-		slugFromButtMm: fitted.slugFromButtMm,
-		metalMassG,
-		drilledOutMassG: metalMassG + plugMassG - addedG,
-		plugMassG,
-		balanceAfterFromButtMm: fitted.mass.balanceFromButtMm,
-		finished: fitted.finished,
-		cautions: cautionsFor({
-			design,
-			metal: job.metal,
-			boreDiameterMm: fitted.diameterMm,
-			natural,
-		}),
+		boreDiameterMm: end?.diameterMm ?? 0,
+		boreDepthMm: end ? end.slugFromButtMm + end.slugLengthMm : 0,
+		slugLengthMm: end?.slugLengthMm ?? 0,
+		slugFromButtMm: end?.slugFromButtMm ?? 0,
+		jointSlug: joint,
+		metalMassG: loaded.metalMassG,
+		drilledOutMassG: loaded.drilledOutMassG,
+		plugMassG: loaded.plugMassG,
+		balanceAfterFromButtMm: loaded.mass.balanceFromButtMm,
+		inertiaAfterAboutBalanceKgM2: loaded.mass.inertiaAboutBalanceKgM2,
+		finished: end || joint ? withMetal(design, loaded.placement) : design,
+		cautions: cautionsFor(job, loaded),
 	};
 }
 
-function cautionsFor(p: {
-	design: CueDesign;
-	metal: MetalId;
-	boreDiameterMm: number;
-	natural: CueMass;
-}): readonly Caution[] {
+function cautionsFor(job: Job, loaded: Loaded): readonly Caution[] {
+	const { design, natural, metal } = job;
 	const cautions: Caution[] = [];
-	if (p.metal === "lead") cautions.push({ code: "lead-handling" });
+	const boreMm = Math.max(
+		loaded.placement.end?.diameterMm ?? 0,
+		loaded.placement.joint?.diameterMm ?? 0,
+	);
+	if (boreMm === 0) return cautions;
+	if (metal === "lead") cautions.push({ code: "lead-handling" });
 	const core = Math.min(
-		...p.design.splice.cuts.map((cut) =>
-			cutOffsetMm({ design: p.design, cut, stationMm: p.design.lengthMm }),
+		...design.splice.cuts.map((cut) =>
+			cutOffsetMm({ design, cut, stationMm: design.lengthMm }),
 		),
 	);
-	if (core < p.boreDiameterMm / 2)
+	if (core < boreMm / 2)
 		cautions.push({
 			code: "bore-meets-glue-lines",
-			facts: { coreHalfWidthMm: core, boreDiameterMm: p.boreDiameterMm },
+			facts: { coreHalfWidthMm: core, boreDiameterMm: boreMm },
 		});
-	if (p.natural.massG.standing !== "measured")
+	if (natural.massG.standing !== "measured")
 		cautions.push({
 			code: "weigh-before-boring",
-			facts: { naturalMassSdG: p.natural.massG.sd },
+			facts: { naturalMassSdG: natural.massG.sd },
 		});
 	return cautions;
 }

@@ -1,21 +1,23 @@
-import type { CueDesign } from "@/lib/cue/design";
+import type { CueDesign, Plug, Slug } from "@/lib/cue/design";
 import { diameterAtMm, outlineRadiusMm } from "@/lib/cue/taper";
 import { rootBetween } from "@/lib/numerics/roots";
 import type { MetalId } from "@/lib/reference/metals";
 
-/** What can be drilled from the butt end, mm. Common practice, no source. */
+/** What can be drilled, mm. Common practice, no source. */
 export const BORE = {
 	/** Drill sizes, slimmest first. */
 	diametersMm: [8, 9, 10, 11, 12, 13, 14],
 	/** Wood that must stay round the bore. */
 	minWallMm: 5,
 	maxDepthMm: 300,
-	/** The wooden plug that closes the bore is at least this long. */
+	/** The wooden plug that closes the bore at the butt end is at least this long. */
 	minPlugMm: 15,
-	/** Wood left between the bore and a joint's pin or a tenon. */
+	/** Wood left between a bore and a joint's pin or a tenon, and between two bores. */
 	clearanceMm: 10,
 	/** A slug longer than this asks for the next drill. */
 	preferredSlugMm: 150,
+	/** Deepest slug behind a joint, counted from the end of the joint's pin. */
+	maxJointSlugMm: 150,
 } as const;
 
 /** Deepest bore of a diameter from the butt end that keeps the wall and the joint sound; 0 if none. */
@@ -38,7 +40,7 @@ export function deepestBoreMm(design: CueDesign, diameterMm: number): number {
 	return result.converged ? Math.max(0, result.root - 1e-6) : 0;
 }
 
-/** Station in front of which nothing may be drilled. */
+/** Station in front of which nothing may be drilled from the butt end. */
 function frontOfBoreMm(design: CueDesign): number {
 	const { base } = design.splice;
 	const jointEndMm = design.joint
@@ -50,39 +52,69 @@ function frontOfBoreMm(design: CueDesign): number {
 	return Math.max(jointEndMm, tenonEndMm, ferruleEndMm) + BORE.clearanceMm;
 }
 
-export interface SlugPlacement {
-	readonly metal: MetalId;
+/** A slug behind the joint's pin, set in from the joint face; null where there is no joint or no room. */
+export function jointBore(
+	design: CueDesign,
+): { fromStationMm: number; diameterMm: number; maxLengthMm: number } | null {
+	const { joint } = design;
+	if (!joint) return null;
+	const fromStationMm = joint.stationMm + joint.pinReachMm;
+	const wallMm =
+		(diameterAtMm(design, fromStationMm) - joint.pinDiameterMm) / 2;
+	const roomMm = design.lengthMm - fromStationMm - BORE.clearanceMm;
+	if (wallMm < BORE.minWallMm || roomMm <= BORE.clearanceMm) return null;
+	return {
+		fromStationMm,
+		diameterMm: joint.pinDiameterMm,
+		maxLengthMm: Math.min(BORE.maxJointSlugMm, roomMm),
+	};
+}
+
+export interface EndSlug {
 	readonly diameterMm: number;
 	readonly slugLengthMm: number;
-	/** From the butt end to the slug's rear face; the plug fills it. */
+	/** From the butt end to the slug's rear face; a plug of butt wood fills it. */
 	readonly slugFromButtMm: number;
 }
 
-/** The design with a slug in a bore from the butt end, closed behind it by a plug of butt wood. */
-export function withSlug(
-	design: CueDesign,
-	placement: SlugPlacement,
-): CueDesign {
-	const rearMm = design.lengthMm - placement.slugFromButtMm;
-	return {
-		...design,
-		addedWeight: [
-			...design.addedWeight,
-			{
-				fromStationMm: rearMm - placement.slugLengthMm,
-				toStationMm: rearMm,
-				diameterMm: placement.diameterMm,
-				metal: placement.metal,
-			},
-		],
-		plugs: [
-			...design.plugs,
-			{
-				fromStationMm: rearMm,
-				toStationMm: design.lengthMm,
-				diameterMm: placement.diameterMm,
-				wood: design.buttWood,
-			},
-		],
-	};
+export interface JointSlug {
+	readonly fromStationMm: number;
+	readonly diameterMm: number;
+	readonly slugLengthMm: number;
+}
+
+export interface Placement {
+	readonly metal: MetalId;
+	readonly end: EndSlug | null;
+	readonly joint: JointSlug | null;
+}
+
+/** The design with the metal of a placement in it. */
+export function withMetal(design: CueDesign, placement: Placement): CueDesign {
+	const { metal, end, joint } = placement;
+	const addedWeight: Slug[] = [...design.addedWeight];
+	const plugs: Plug[] = [...design.plugs];
+	if (joint)
+		addedWeight.push({
+			fromStationMm: joint.fromStationMm,
+			toStationMm: joint.fromStationMm + joint.slugLengthMm,
+			diameterMm: joint.diameterMm,
+			metal,
+		});
+	if (end) {
+		const rearMm = design.lengthMm - end.slugFromButtMm;
+		addedWeight.push({
+			fromStationMm: rearMm - end.slugLengthMm,
+			toStationMm: rearMm,
+			diameterMm: end.diameterMm,
+			metal,
+		});
+		plugs.push({
+			fromStationMm: rearMm,
+			toStationMm: design.lengthMm,
+			diameterMm: end.diameterMm,
+			wood: design.buttWood,
+		});
+	}
+	return { ...design, addedWeight, plugs };
 }

@@ -80,6 +80,49 @@ export function sleevesOf(design: CueDesign): readonly Sleeve[] {
 	return sleeves;
 }
 
+/** A ring of the section: a body, or wood where `sleeve` is null. Infinity reaches the surface. */
+export interface Shell {
+	readonly innerRadiusMm: number;
+	readonly outerRadiusMm: number;
+	readonly sleeve: Sleeve | null;
+}
+
+const ALL_WOOD: readonly Shell[] = [
+	{
+		innerRadiusMm: 0,
+		outerRadiusMm: Number.POSITIVE_INFINITY,
+		sleeve: null,
+	},
+];
+
+/** The rings that make up the section at a station, from the axis out. */
+export function shellsAt(
+	design: CueDesign,
+	stationMm: number,
+): readonly Shell[] {
+	const bodies = sleevesOf(design).filter(
+		(body) => stationMm >= body.fromStationMm && stationMm < body.toStationMm,
+	);
+	if (bodies.length === 0) return ALL_WOOD;
+	const edges = [
+		...new Set([
+			0,
+			Number.POSITIVE_INFINITY,
+			...bodies.flatMap((body) => [body.innerRadiusMm, body.outerRadiusMm]),
+		]),
+	].sort((a, b) => a - b);
+	return edges.slice(1).map((outerRadiusMm, i) => {
+		const innerRadiusMm = edges[i] ?? 0;
+		const sleeve =
+			bodies.findLast(
+				(body) =>
+					body.innerRadiusMm <= innerRadiusMm &&
+					body.outerRadiusMm >= outerRadiusMm,
+			) ?? null;
+		return { innerRadiusMm, outerRadiusMm, sleeve };
+	});
+}
+
 /** Radius of the wooden tenon inside the ferrule, the same along its length. */
 export function ferruleTenonRadiusMm(design: CueDesign): number {
 	return diameterAtMm(design, design.tip.heightMm) / 2 - design.ferrule.wallMm;

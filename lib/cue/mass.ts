@@ -35,7 +35,14 @@ const MM5_KGM3_TO_KGM2 = 1e-15;
  * spread carried through the exact derivatives, materials independent of each other.
  */
 export function weighCue(design: CueDesign): CueMass {
-	const parts = integrate(design);
+	return massFrom(design, integrate(design));
+}
+
+/** As `weighCue`, from integrals already made of the design or of a change to it. */
+export function massFrom(
+	design: CueDesign,
+	parts: readonly PartIntegrals[],
+): CueMass {
 	const materials = byMaterial(design, parts);
 	const sources = [
 		...new Set(materials.flatMap((one) => one.densityKgM3.sources)),

@@ -1,6 +1,7 @@
 import { rootBetween } from "@/lib/numerics/roots";
 import type { CueDesign } from "./design";
-import { cutOffsetMm, prongHalfWidthMm, sleevesOf } from "./layers";
+import { sleevesOf } from "./layers";
+import { type SplitEvent, splitEventsOf, tripleBreaksMm } from "./split-events";
 import { domeDepthMm, outlineRadiusMm } from "./taper";
 
 /**
@@ -14,24 +15,28 @@ export interface Panel {
 	readonly map: "plain" | "root" | "edge";
 }
 
+interface Mark {
+	readonly stationMm: number;
+	readonly root: boolean;
+}
+
 const known = new WeakMap<CueDesign, readonly Panel[]>();
 
-/** Panels of a design from tip to butt, split wherever a taper piece, body, flat or edge begins or ends. */
+/** Panels from tip to butt, split wherever a taper piece, body, flat or edge begins or ends. */
 export function panelsOf(design: CueDesign): readonly Panel[] {
 	const before = known.get(design);
 	if (before) return before;
 	const edgeFromMm = design.lengthMm - design.buttEndRadiusMm;
-	const marks: Mark[] = [
+	const marks = [
 		...plainBreaks(design),
 		...surfaceBreaks(design, edgeFromMm),
-	].map((mark) => ({ ...mark }));
-	marks.sort((a, b) => a.stationMm - b.stationMm);
+	].sort((a, b) => a.stationMm - b.stationMm);
 	const merged: { stationMm: number; root: boolean }[] = [];
 	for (const mark of marks) {
 		const last = merged[merged.length - 1];
 		if (last && mark.stationMm - last.stationMm < 1e-6)
 			last.root = last.root || mark.root;
-		else merged.push({ stationMm: mark.stationMm, root: mark.root });
+		else merged.push({ ...mark });
 	}
 	const panels: Panel[] = [];
 	for (let i = 0; i + 1 < merged.length; i++) {
@@ -50,11 +55,6 @@ export function panelsOf(design: CueDesign): readonly Panel[] {
 	return panels;
 }
 
-interface Mark {
-	readonly stationMm: number;
-	readonly root: boolean;
-}
-
 function plainBreaks(design: CueDesign): readonly Mark[] {
 	const { base } = design.splice;
 	const stations = [
@@ -63,162 +63,112 @@ function plainBreaks(design: CueDesign): readonly Mark[] {
 		design.lengthMm - design.buttEndRadiusMm,
 		domeDepthMm(design),
 		...design.taper.map((point) => point.stationMm),
-		...sleevesOf(design).flatMap((body) => [
-			body.fromStationMm,
-			body.toStationMm,
-		]),
-		...(base.kind === "tenon"
-			? [base.joinStationMm, base.joinStationMm + base.tenonLengthMm]
-			: []),
-		...(base.kind === "prongs" ? [base.pointStationMm, base.endStationMm] : []),
 	];
+	for (const body of sleevesOf(design))
+		stations.push(body.fromStationMm, body.toStationMm);
+	if (base.kind === "tenon")
+		stations.push(base.joinStationMm, base.joinStationMm + base.tenonLengthMm);
+	if (base.kind === "prongs")
+		stations.push(base.pointStationMm, base.endStationMm);
 	return stations
 		.filter((station) => station >= 0 && station <= design.lengthMm)
 		.map((stationMm) => ({ stationMm, root: false }));
 }
 
-interface Flat {
-	readonly angleRad: number;
-	offsetAt(stationMm: number): number;
-}
-
-function flatsOf(design: CueDesign): readonly Flat[] {
-	const flats: Flat[] = design.splice.cuts.map((cut) => ({
-		angleRad: (cut.faceAngleDeg * Math.PI) / 180,
-		offsetAt: (stationMm) => cutOffsetMm({ design, cut, stationMm }),
-	}));
-	if (design.splice.base.kind === "prongs")
-		for (const turn of [45, 135, 225, 315])
-			flats.push({
-				angleRad: (turn * Math.PI) / 180,
-				offsetAt: (stationMm) => prongHalfWidthMm(design, stationMm),
-			});
-	return flats;
-}
-
-/** Where a flat, or the line in which two flats meet, passes the surface or the wall of a body. */
-function surfaceBreaks(design: CueDesign, edgeFromMm: number): readonly Mark[] {
-	const flats = flatsOf(design);
-	if (flats.length === 0) return [];
+/** Stretches on which the wood inside a coaxial cylinder changes smoothly. */
+export function cylinderPanels(
+	design: CueDesign,
+	cylinder: { fromMm: number; toMm: number; radiusMm: number },
+): readonly Panel[] {
+	const { fromMm, toMm, radiusMm } = cylinder;
 	const { base } = design.splice;
-	const startMm =
-		base.kind === "prongs" && design.splice.cuts.length === 0
-			? base.pointStationMm
-			: design.tip.heightMm + design.ferrule.lengthMm;
-	const marks: Mark[] = [];
-	const done = new Set<string>();
-	const spans: readonly Span[] = [
-		{
-			fromMm: startMm,
-			toMm: edgeFromMm,
-			radiusAt: (station) => outlineRadiusMm(design, station),
-		},
-		{
-			fromMm: edgeFromMm,
-			toMm: design.lengthMm,
-			radiusAt: (station) => outlineRadiusMm(design, station),
-		},
-		...sleevesOf(design)
-			.filter((body) => body.toStationMm > startMm)
-			.flatMap((body) =>
-				[body.innerRadiusMm, body.outerRadiusMm]
-					.filter((radius) => radius > 0 && Number.isFinite(radius))
-					.map((radius) => ({
-						fromMm: Math.max(startMm, body.fromStationMm),
-						toMm: Math.min(design.lengthMm, body.toStationMm),
-						radiusAt: () => radius,
-					})),
-			),
-	];
-	const events: { of: (stationMm: number) => number; root: boolean }[] = [];
-	const middleMm = (startMm + design.lengthMm) / 2;
-	const note = (of: (stationMm: number) => number, root: boolean) => {
-		const key = [startMm, middleMm, design.lengthMm]
-			.map((station) => of(station).toFixed(9))
-			.join(" ");
-		if (done.has(key)) return;
-		done.add(key);
-		events.push({ of, root });
-	};
-	flats.forEach((flat, i) => {
-		note((station) => Math.abs(flat.offsetAt(station)), true);
-		for (const other of flats.slice(i + 1)) {
-			const turn = other.angleRad - flat.angleRad;
-			const sine = Math.sin(turn);
-			if (Math.abs(sine) < 1e-9) continue;
-			note((station) => {
-				const a = flat.offsetAt(station);
-				const b = other.offsetAt(station);
-				return (
-					Math.sqrt(Math.max(0, a * a + b * b - 2 * a * b * Math.cos(turn))) /
-					Math.abs(sine)
-				);
-			}, false);
-		}
-	});
-	for (const span of spans)
-		for (const event of events)
-			for (const stationMm of crossings(span, event.of))
-				marks.push({ stationMm, root: event.root });
-	return [...marks, ...tripleBreaks(design, flats, startMm)];
+	const stations = [toMm];
+	const span = { fromMm, toMm, pieces: 1, radiusAt: () => radiusMm };
+	for (const event of splitEventsOf(design))
+		stations.push(...crossings(span, event));
+	if (base.kind !== "through")
+		stations.push(
+			...(base.kind === "tenon"
+				? [base.joinStationMm, base.joinStationMm + base.tenonLengthMm]
+				: [base.pointStationMm, base.endStationMm]),
+		);
+	const panels: Panel[] = [];
+	let lastMm = fromMm;
+	for (const stationMm of stations.sort((a, b) => a - b)) {
+		if (stationMm - lastMm < 1e-6 || stationMm > toMm) continue;
+		panels.push({ fromMm: lastMm, toMm: stationMm, map: "root" });
+		lastMm = stationMm;
+	}
+	return panels;
 }
 
 interface Span {
 	readonly fromMm: number;
 	readonly toMm: number;
+	/** Pieces searched for a crossing of a distance that only falls. */
+	readonly pieces: number;
 	radiusAt(stationMm: number): number;
 }
 
-function crossings(
-	span: Span,
-	distanceAt: (stationMm: number) => number,
-): readonly number[] {
-	const pieces = 8;
+/** Where a flat, or the line in which two flats meet, passes the surface or the wall of a body. */
+function surfaceBreaks(design: CueDesign, edgeFromMm: number): readonly Mark[] {
+	const startMm = design.tip.heightMm + design.ferrule.lengthMm;
+	const events = splitEventsOf(design);
+	if (events.length === 0) return [];
+	const surfaceMm = (station: number) => outlineRadiusMm(design, station);
+	const spans: Span[] = [
+		{ fromMm: startMm, toMm: edgeFromMm, pieces: 1, radiusAt: surfaceMm },
+		{
+			fromMm: edgeFromMm,
+			toMm: design.lengthMm,
+			pieces: 3,
+			radiusAt: surfaceMm,
+		},
+	];
+	for (const body of sleevesOf(design)) {
+		if (body.toStationMm <= startMm) continue;
+		for (const radiusMm of [body.innerRadiusMm, body.outerRadiusMm])
+			if (radiusMm > 0 && Number.isFinite(radiusMm))
+				spans.push({
+					fromMm: Math.max(startMm, body.fromStationMm),
+					toMm: Math.min(design.lengthMm, body.toStationMm),
+					pieces: 1,
+					radiusAt: () => radiusMm,
+				});
+	}
+	const { base } = design.splice;
+	if (base.kind === "tenon")
+		spans.push({
+			fromMm: base.joinStationMm,
+			toMm: base.joinStationMm + base.tenonLengthMm,
+			pieces: 1,
+			radiusAt: () => base.tenonDiameterMm / 2,
+		});
+	const marks: Mark[] = [];
+	for (const span of spans)
+		for (const event of events)
+			for (const stationMm of crossings(span, event))
+				marks.push({ stationMm, root: event.root });
+	for (const stationMm of tripleBreaksMm(design, startMm))
+		marks.push({ stationMm, root: false });
+	return marks;
+}
+
+function crossings(span: Span, event: SplitEvent): readonly number[] {
+	const fromMm = Math.max(span.fromMm, event.fromMm);
+	const toMm = Math.min(span.toMm, event.toMm);
+	const pieces = span.pieces * (event.falling ? 1 : 6);
+	const gap = (station: number) =>
+		event.distanceMm(station) - span.radiusAt(station);
 	const found: number[] = [];
-	const gap = (station: number) => {
-		const distance = distanceAt(station);
-		return (
-			(Number.isFinite(distance) ? distance : 1e3) - span.radiusAt(station)
-		);
-	};
-	for (let i = 0; i < pieces; i++) {
-		const from = span.fromMm + ((span.toMm - span.fromMm) * i) / pieces;
-		const to = span.fromMm + ((span.toMm - span.fromMm) * (i + 1)) / pieces;
-		const result = rootBetween({ f: gap, from, to, tolerance: 1e-9 });
+	for (let i = 0; i < pieces && fromMm < toMm; i++) {
+		const result = rootBetween({
+			f: gap,
+			from: fromMm + ((toMm - fromMm) * i) / pieces,
+			to: fromMm + ((toMm - fromMm) * (i + 1)) / pieces,
+			tolerance: 1e-8,
+		});
 		if (result.converged) found.push(result.root);
 	}
 	return found;
-}
-
-/** Where three flats meet in one point, the polygon of kept wood gains or loses a side. */
-function tripleBreaks(
-	design: CueDesign,
-	flats: readonly Flat[],
-	startMm: number,
-): readonly Mark[] {
-	const marks: Mark[] = [];
-	const endMm = design.lengthMm;
-	for (let i = 0; i < flats.length; i++)
-		for (let j = i + 1; j < flats.length; j++)
-			for (let k = j + 1; k < flats.length; k++) {
-				const [a, b, c] = [flats[i], flats[j], flats[k]];
-				if (!a || !b || !c) continue;
-				// Three lines meet where Σ offset·sin(turn between the other two) = 0.
-				const excess = (station: number) =>
-					a.offsetAt(station) * Math.sin(c.angleRad - b.angleRad) +
-					b.offsetAt(station) * Math.sin(a.angleRad - c.angleRad) +
-					c.offsetAt(station) * Math.sin(b.angleRad - a.angleRad);
-				const atStart = excess(startMm);
-				const atEnd = excess(endMm);
-				if (!Number.isFinite(atStart) || atStart * atEnd >= 0) continue;
-				const result = rootBetween({
-					f: excess,
-					from: startMm,
-					to: endMm,
-					tolerance: 1e-9,
-				});
-				if (result.converged)
-					marks.push({ stationMm: result.root, root: false });
-			}
-	return marks;
 }

@@ -1,6 +1,6 @@
 import type { CueDesign, MaterialId } from "./design";
 import { type DiscMoments, discWithin, type HalfPlane } from "./disc";
-import { cutOffsetMm, prongHalfWidthMm, sleevesOf } from "./layers";
+import { cutOffsetMm, prongHalfWidthMm, shellsAt } from "./layers";
 import { outlineRadiusMm } from "./taper";
 
 /** Part of a cross-section filled with one material. Moments in mm², mm³, mm⁴ about the axis. */
@@ -118,43 +118,22 @@ export function regionsAt(
 	stationMm: number,
 ): readonly Region[] {
 	const surfaceMm = outlineRadiusMm(design, stationMm);
-	const bodies = sleevesOf(design).filter(
-		(body) => stationMm >= body.fromStationMm && stationMm < body.toStationMm,
-	);
-	if (bodies.length === 0)
-		return woodRegions({ design, stationMm, radiusMm: surfaceMm });
-	const edges = [
-		...new Set([
-			0,
-			surfaceMm,
-			...bodies.flatMap((body) => [body.innerRadiusMm, body.outerRadiusMm]),
-		]),
-	]
-		.filter((radius) => radius <= surfaceMm)
-		.sort((a, b) => a - b);
 	const regions: Region[] = [];
-	for (let i = 0; i + 1 < edges.length; i++) {
-		const inner = edges[i] ?? 0;
-		const outer = edges[i + 1] ?? 0;
-		const body = bodies.findLast(
-			(one) => one.innerRadiusMm <= inner && one.outerRadiusMm >= outer,
-		);
-		if (body) {
+	for (const shell of shellsAt(design, stationMm)) {
+		const inner = shell.innerRadiusMm;
+		const outer = Math.min(shell.outerRadiusMm, surfaceMm);
+		if (inner >= outer) continue;
+		if (shell.sleeve) {
 			regions.push({
-				part: body.part,
-				material: body.material,
+				part: shell.sleeve.part,
+				material: shell.sleeve.material,
 				moments: combine(discWithin(outer, []), discWithin(inner, []), -1),
 			});
 			continue;
 		}
-		for (const region of woodRegions({ design, stationMm, radiusMm: outer }))
-			regions.push(region);
+		regions.push(...woodRegions({ design, stationMm, radiusMm: outer }));
 		if (inner > 0)
-			for (const region of woodRegions({
-				design,
-				stationMm,
-				radiusMm: inner,
-			}))
+			for (const region of woodRegions({ design, stationMm, radiusMm: inner }))
 				regions.push({
 					...region,
 					moments: combine(discWithin(0, []), region.moments, -1),

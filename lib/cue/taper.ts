@@ -82,14 +82,16 @@ export function diameterAtMm(design: CueDesign, stationMm: number): number {
 	return taperCurve(design.taper).at(stationMm);
 }
 
-/** Depth of the tip's dome along the axis: R − √(R² − r²). */
+/** Station where the tip's dome R − √(R² − r²) meets the taper; the taper hardly grows on the way. */
 export function domeDepthMm(design: CueDesign): number {
 	const { domeRadiusMm } = design.tip;
-	const edgeRadiusMm = diameterAtMm(design, 0) / 2;
-	return (
-		domeRadiusMm -
-		Math.sqrt(domeRadiusMm * domeRadiusMm - edgeRadiusMm * edgeRadiusMm)
-	);
+	let depthMm = 0;
+	for (let step = 0; step < 6; step++) {
+		const edgeMm = diameterAtMm(design, depthMm) / 2;
+		depthMm =
+			domeRadiusMm - Math.sqrt(domeRadiusMm * domeRadiusMm - edgeMm * edgeMm);
+	}
+	return depthMm;
 }
 
 /** Radius of the turned cue in mm, with the tip's dome and the rounded butt edge. */

@@ -14,9 +14,9 @@ export type RootResult =
 	  };
 
 /**
- * A root of `f` between `from` and `to`, where f must change sign.
- * Regula falsi with the Illinois correction, falling back to bisection when a step does not halve
- * the bracket in three tries: always converges on a continuous f. `tolerance` is in x.
+ * A root of `f` between `from` and `to`, where f must change sign; within `tolerance` in x.
+ * Chandrupatla, Adv. Eng. Softw. 28 (1997) 145 (from memory): inverse quadratic steps where the last
+ * three points allow it, bisection otherwise, so it always converges on a continuous f.
  */
 export function rootBetween(p: {
 	f: (x: number) => number;
@@ -24,49 +24,58 @@ export function rootBetween(p: {
 	to: number;
 	tolerance: number;
 }): RootResult {
-	let a = p.from;
-	let b = p.to;
-	let fa = p.f(a);
-	let fb = p.f(b);
-	if (fa === 0) return { converged: true, root: a, residual: 0, steps: 0 };
-	if (fb === 0) return { converged: true, root: b, residual: 0, steps: 0 };
-	if (!(fa * fb < 0))
+	let x1 = p.from;
+	let x2 = p.to;
+	let f1 = p.f(x1);
+	let f2 = p.f(x2);
+	if (f1 === 0) return { converged: true, root: x1, residual: 0, steps: 0 };
+	if (f2 === 0) return { converged: true, root: x2, residual: 0, steps: 0 };
+	if (!(f1 < 0 !== f2 < 0) || Number.isNaN(f1) || Number.isNaN(f2))
 		return {
 			converged: false,
 			reason: "no-sign-change",
-			atFrom: fa,
-			atTo: fb,
+			atFrom: f1,
+			atTo: f2,
 		};
-	let weightA = fa;
-	let weightB = fb;
-	let slow = 0;
+	let t = 0.5;
 	for (let steps = 1; steps <= 200; steps++) {
-		const width = Math.abs(b - a);
-		let x =
-			slow >= 3
-				? (a + b) / 2
-				: (a * weightB - b * weightA) / (weightB - weightA);
-		if (!(x > Math.min(a, b) && x < Math.max(a, b))) x = (a + b) / 2;
+		const x = x1 + t * (x2 - x1);
 		const fx = p.f(x);
-		if (fx === 0 || width <= p.tolerance)
-			return { converged: true, root: x, residual: fx, steps };
-		if (fx * fa < 0) {
-			b = x;
-			fb = fx;
-			weightB = fb;
-			weightA = weightA / 2;
+		let x3: number;
+		let f3: number;
+		if (fx < 0 === f1 < 0) {
+			x3 = x1;
+			f3 = f1;
 		} else {
-			a = x;
-			fa = fx;
-			weightA = fa;
-			weightB = weightB / 2;
+			x3 = x2;
+			f3 = f2;
+			x2 = x1;
+			f2 = f1;
 		}
-		slow = Math.abs(b - a) > width / 2 ? slow + 1 : 0;
+		x1 = x;
+		f1 = fx;
+		const near1 = Math.abs(f1) < Math.abs(f2);
+		const least = p.tolerance / Math.abs(x2 - x1);
+		if (f1 === 0 || f2 === 0 || least > 0.5)
+			return {
+				converged: true,
+				root: near1 ? x1 : x2,
+				residual: near1 ? f1 : f2,
+				steps,
+			};
+		const xi = (x1 - x2) / (x3 - x2);
+		const phi = (f1 - f2) / (f3 - f2);
+		t =
+			phi * phi < xi && (1 - phi) * (1 - phi) < 1 - xi
+				? (f1 / (f2 - f1)) * (f3 / (f2 - f3)) +
+					((((x3 - x1) / (x2 - x1)) * f1) / (f3 - f1)) * (f2 / (f3 - f2))
+				: 0.5;
+		t = Math.min(Math.max(t, least), 1 - least);
 	}
 	return {
 		converged: false,
 		reason: "too-many-steps",
-		atFrom: fa,
-		atTo: fb,
+		atFrom: f1,
+		atTo: f2,
 	};
 }

@@ -1,0 +1,201 @@
+import { rootBetween } from "@/lib/numerics/roots";
+import { BORE, deepestBoreMm, jointBore, type Placement } from "./bore";
+import {
+	boresClear,
+	endNetG,
+	endSlugFor,
+	type Job,
+	jointNetG,
+	jointSlugFor,
+	type Loaded,
+	load,
+} from "./load";
+
+interface EndBore {
+	readonly diameterMm: number;
+	readonly depthMm: number;
+}
+
+/** Drills that leave a bore of some length from the butt end. */
+export function endBores(job: Job): readonly EndBore[] {
+	return BORE.diametersMm
+		.map((diameterMm) => ({
+			diameterMm,
+			depthMm: deepestBoreMm(job.design, diameterMm),
+		}))
+		.filter((bore) => bore.depthMm > BORE.minPlugMm);
+}
+
+/** Most that a full bore adds, g. */
+const capacityG = (job: Job, bore: EndBore): number =>
+	endNetG(job, {
+		diameterMm: bore.diameterMm,
+		slugLengthMm: bore.depthMm - BORE.minPlugMm,
+		slugFromButtMm: BORE.minPlugMm,
+	});
+
+/** The bore from the butt end that holds most, and how much that is. */
+export function mostMetal(job: Job): { netG: number; diameterMm: number } {
+	let most = { netG: 0, diameterMm: 0 };
+	for (const bore of endBores(job)) {
+		const netG = capacityG(job, bore);
+		if (netG > most.netG) most = { netG, diameterMm: bore.diameterMm };
+	}
+	return most;
+}
+
+/** The slug in a bore as far back as its plug allows; null where it does not fit. */
+function rearmost(job: Job, bore: EndBore, netG: number): Placement | null {
+	const end = endSlugFor(job, {
+		...bore,
+		slugFromButtMm: BORE.minPlugMm,
+		wantedNetG: netG,
+	});
+	return end && { metal: job.metal, end, joint: null };
+}
+
+/** The slimmest drill whose slug is not over-long, else the drill that gives the shortest slug. */
+export function usualPlacement(job: Job, netG: number): Placement | null {
+	let last: Placement | null = null;
+	for (const bore of endBores(job)) {
+		const placement = rearmost(job, bore, netG);
+		if (!placement?.end) continue;
+		if (placement.end.slugLengthMm <= BORE.preferredSlugMm) return placement;
+		if (!last?.end || placement.end.slugLengthMm < last.end.slugLengthMm)
+			last = placement;
+	}
+	return last;
+}
+
+/** A figure of the loaded cue that is asked for: its balance or an inertia. */
+export type Figure = (loaded: Loaded) => number;
+
+/** A continuous family of placements that all add the same weight; `at(0)` and `at(1)` are its ends. */
+export interface Family {
+	at(share: number): Loaded | null;
+}
+
+/** A slug sliding along each bore from the butt end, then weight moving from the butt end to the joint. */
+export function familiesFor(job: Job, netG: number): readonly Family[] {
+	const families: Family[] = [];
+	const bores = endBores(job);
+	for (const bore of bores) {
+		const rear = rearmost(job, bore, netG);
+		if (!rear?.end) continue;
+		const roomMm =
+			bore.depthMm - rear.end.slugLengthMm - rear.end.slugFromButtMm;
+		families.push({
+			at: (share) => {
+				// Ahead, more of the softer wood may be drilled: keep the last hundredth in reserve.
+				const end = endSlugFor(job, {
+					...bore,
+					slugFromButtMm: BORE.minPlugMm + 0.99 * share * roomMm,
+					wantedNetG: netG,
+				});
+				return end && load(job, { metal: job.metal, end, joint: null });
+			},
+		});
+	}
+	const joint = jointBore(job.design);
+	if (!joint) return families;
+	const jointMostG = jointNetG(job, {
+		...joint,
+		slugLengthMm: joint.maxLengthMm,
+	});
+	const shareLimit = Math.min(1, (0.999 * jointMostG) / netG);
+	for (const bore of bores) {
+		if (!rearmost(job, bore, netG)) continue;
+		families.push({
+			at: (share) =>
+				split(job, { bore, joint, netG, share: share * shareLimit }),
+		});
+	}
+	return families;
+}
+
+/** Part of the weight behind the joint, the rest at the butt end. */
+function split(
+	job: Job,
+	p: {
+		bore: EndBore;
+		joint: { fromStationMm: number; diameterMm: number; maxLengthMm: number };
+		netG: number;
+		share: number;
+	},
+): Loaded | null {
+	const jointG = p.netG * p.share;
+	const atJoint = jointSlugFor(job, { bore: p.joint, wantedNetG: jointG });
+	if (!atJoint) return null;
+	const whole = p.share > 1 - 1e-12;
+	const end = whole
+		? null
+		: endSlugFor(job, {
+				...p.bore,
+				slugFromButtMm: BORE.minPlugMm,
+				wantedNetG: p.netG - jointG,
+			});
+	if (!whole && !end) return null;
+	const placement = { metal: job.metal, end, joint: atJoint };
+	return boresClear(job, placement) ? load(job, placement) : null;
+}
+
+export interface Reach {
+	/** The placement that gives the wanted figure, or null. */
+	readonly found: Loaded | null;
+	readonly low: number;
+	readonly high: number;
+	/** The placement nearest the wanted figure where none gives it. */
+	readonly nearest: Loaded | null;
+}
+
+/**
+ * Looks for a figure in every family. The figure changes continuously along a family, so a wanted
+ * value between its ends is met somewhere; a value outside every family's ends is out of reach.
+ */
+export function reachOf(
+	job: Job,
+	p: { netG: number; figure: Figure; wanted: number },
+): Reach {
+	let low = Number.POSITIVE_INFINITY;
+	let high = Number.NEGATIVE_INFINITY;
+	let nearest: Loaded | null = null;
+	let nearestGap = Number.POSITIVE_INFINITY;
+	for (const family of familiesFor(job, p.netG)) {
+		const ends = [family.at(0), family.at(1)];
+		for (const end of ends) {
+			if (!end) continue;
+			const value = p.figure(end);
+			low = Math.min(low, value);
+			high = Math.max(high, value);
+			if (Math.abs(value - p.wanted) < nearestGap) {
+				nearestGap = Math.abs(value - p.wanted);
+				nearest = end;
+			}
+		}
+		const found = within(family, ends, p);
+		if (found) return { found, low, high, nearest: found };
+	}
+	return { found: null, low, high, nearest };
+}
+
+function within(
+	family: Family,
+	ends: readonly (Loaded | null)[],
+	p: { figure: Figure; wanted: number },
+): Loaded | null {
+	const [rear, front] = ends;
+	if (!rear || !front) return null;
+	if ((p.figure(rear) - p.wanted) * (p.figure(front) - p.wanted) > 0)
+		return null;
+	const result = rootBetween({
+		f: (share) => {
+			const loaded = family.at(share);
+			if (!loaded) throw new Error(`no placement at share ${share}`);
+			return p.figure(loaded) - p.wanted;
+		},
+		from: 0,
+		to: 1,
+		tolerance: 1e-10,
+	});
+	return result.converged ? family.at(result.root) : null;
+}
