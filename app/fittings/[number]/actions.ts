@@ -1,0 +1,133 @@
+"use server";
+
+import { redirect } from "next/navigation";
+import { z } from "zod";
+import { advise } from "@/lib/advice/advise";
+import { specFrom } from "@/lib/advice/spec";
+import { answersSchema, readAnswers } from "@/lib/forms/answers";
+import type { Answers } from "@/lib/forms/fields";
+import { problemText, refusalView } from "@/lib/present/notices";
+import { getFitting } from "@/lib/records/fittings/loaders";
+import { saveAnswers, startFitting } from "@/lib/records/fittings/mutations";
+import { saveSpec } from "@/lib/records/specs/mutations";
+
+/** An action is a public endpoint: whatever comes in is parsed, whoever the type says sent it. */
+const numberSchema = z.number().int().min(1);
+const keepSchema = z.strictObject({
+	fittingId: z.string().min(1).max(64),
+	answers: answersSchema,
+	revision: numberSchema,
+});
+const specSchema = z.strictObject({
+	fittingNumber: numberSchema,
+	revision: numberSchema,
+	reason: z.string().trim().max(400),
+	requestKey: z.uuid(),
+});
+
+const refitSchema = z.strictObject({
+	playerId: z.string().min(1).max(64),
+	fittingId: z.string().min(1).max(64),
+	requestKey: z.uuid(),
+});
+
+interface Current {
+	readonly answers: Answers;
+	readonly revision: number;
+}
+
+export type Kept =
+	| { readonly ok: true; readonly revision: number }
+	| { readonly ok: false; readonly conflict: Current };
+
+/** Stores the answers as typed; a conflict brings what another device stored meanwhile. */
+export async function keepAnswers(request: {
+	fittingId: string;
+	answers: Answers;
+	revision: number;
+}): Promise<Kept> {
+	const saved = await saveAnswers(keepSchema.parse(request));
+	if (saved.ok) return saved;
+	if (saved.conflict === null)
+		throw new Error(`fitting ${request.fittingId} is gone`);
+	const { answers, revision } = saved.conflict;
+	return {
+		ok: false,
+		conflict: { answers: answersSchema.parse(answers), revision },
+	};
+}
+
+/** What the server has by now; null where the fitting is gone. */
+export async function currentAnswers(
+	fittingNumber: number,
+): Promise<Current | null> {
+	const fitting = await getFitting(numberSchema.parse(fittingNumber));
+	if (fitting === null) return null;
+	return {
+		answers: answersSchema.parse(fitting.answers),
+		revision: fitting.revision,
+	};
+}
+
+export type SpecResult =
+	| { readonly ok: true; readonly number: number; readonly revision: number }
+	| { readonly ok: false; readonly messages: readonly string[] };
+
+/**
+ * Computes the advice anew from the stored answers and freezes it. Refused where an answer cannot be
+ * read, the build cannot be made, or the answers changed since the caller saw them.
+ */
+export async function freezeSpec(request: {
+	fittingNumber: number;
+	revision: number;
+	reason: string;
+	requestKey: string;
+}): Promise<SpecResult> {
+	const { fittingNumber, revision, reason, requestKey } =
+		specSchema.parse(request);
+	const fitting = await getFitting(fittingNumber);
+	if (fitting === null)
+		return { ok: false, messages: [`There is no fitting ${fittingNumber}.`] };
+	if (fitting.revision !== revision)
+		return {
+			ok: false,
+			messages: [
+				"The answers were changed on another device. Look at the figures again, then save.",
+			],
+		};
+	const { input, problems } = readAnswers(answersSchema.parse(fitting.answers));
+	if (problems.length > 0)
+		return {
+			ok: false,
+			messages: problems.map((problem) => problemText(problem, "metric")),
+		};
+	const advice = advise(input);
+	const content = advice.ok ? specFrom(advice.value) : advice;
+	if (!content.ok)
+		return {
+			ok: false,
+			messages: content.refusals.map(
+				(refusal) => refusalView(refusal, "metric").text,
+			),
+		};
+	const saved = await saveSpec({
+		fittingId: fitting.id,
+		content: content.value,
+		reason,
+		requestKey,
+	});
+	return { ok: true, ...saved };
+}
+
+/** Begins a new fitting of the same player with this one's answers, and opens it. */
+export async function refit(
+	request: z.input<typeof refitSchema>,
+): Promise<void> {
+	const { playerId, fittingId, requestKey } = refitSchema.parse(request);
+	const fitting = await startFitting({
+		playerId,
+		requestKey,
+		basedOnFittingId: fittingId,
+	});
+	redirect(`/fittings/${fitting.number}/player`);
+}

@@ -1,0 +1,156 @@
+"use client";
+
+import { useController } from "react-hook-form";
+import { ChecksField, ChoiceField } from "@/app/_ui/fields/choice-field";
+import { QuantityField } from "@/app/_ui/fields/quantity-field";
+import { ReadingsField } from "@/app/_ui/fields/readings-field";
+import { TextField } from "@/app/_ui/fields/text-field";
+import { problemsOf } from "@/lib/forms/answers";
+import { MAX_GRIP_READINGS, MAX_NOTES_LENGTH } from "@/lib/forms/bounds";
+import { FIELDS, type FieldName } from "@/lib/forms/fields";
+import type { ListField, TextFieldName } from "@/lib/forms/fitting";
+import { estimateWords } from "@/lib/present/estimates";
+import { choiceLabel, FIELD_LABELS } from "@/lib/present/labels";
+import { problemText } from "@/lib/present/notices";
+import { useDesk } from "./desk";
+import { HINTS, quantitySpec } from "./questions";
+
+/** One question of a fitting, with the control its kind of answer asks for. */
+export function Question({ name }: { name: FieldName }) {
+	const field = FIELDS[name];
+	if (field.kind === "readings") return <Readings name={name as ListField} />;
+	if (field.kind === "choices")
+		return <Checks name={name as ListField} options={field.options} />;
+	return <One name={name as TextFieldName} />;
+}
+
+const wordsOf = (name: FieldName) => ({
+	label: FIELD_LABELS[name],
+	hint: HINTS[name],
+	name,
+});
+const optionsOf = (name: FieldName, options: readonly string[]) =>
+	options.map((value) => ({ value, label: choiceLabel(name, value) }));
+
+function useEstimate(name: FieldName) {
+	const { advice, system } = useDesk();
+	return advice.ok ? estimateWords(name, advice.value, system) : null;
+}
+
+function Readings({ name }: { name: ListField }) {
+	const { control } = useDesk();
+	const { field } = useController({ control, name });
+	return (
+		<ReadingsField
+			{...wordsOf(name)}
+			values={field.value}
+			onChange={field.onChange}
+			onBlur={field.onBlur}
+			spec={quantitySpec(name)}
+			estimate={useEstimate(name)}
+			most={MAX_GRIP_READINGS}
+		/>
+	);
+}
+
+function Checks({
+	name,
+	options,
+}: {
+	name: ListField;
+	options: readonly string[];
+}) {
+	const { control } = useDesk();
+	const { field } = useController({ control, name });
+	return (
+		<ChecksField
+			{...wordsOf(name)}
+			values={field.value}
+			options={optionsOf(name, options)}
+			onChange={field.onChange}
+		/>
+	);
+}
+
+function One({ name }: { name: TextFieldName }) {
+	const { control, system } = useDesk();
+	const { field } = useController({ control, name });
+	const estimate = useEstimate(name);
+	const shape = FIELDS[name];
+	const words = wordsOf(name);
+	const problem = () => {
+		const [first] = problemsOf(name, field.value, system);
+		return first === undefined ? null : problemText(first, system);
+	};
+	switch (shape.kind) {
+		case "length":
+		case "mass":
+			return (
+				<QuantityField
+					{...words}
+					value={field.value}
+					onChange={field.onChange}
+					onBlur={field.onBlur}
+					spec={quantitySpec(name)}
+					estimate={estimate}
+				/>
+			);
+		case "choice":
+			return (
+				<ChoiceField
+					{...words}
+					value={field.value}
+					options={optionsOf(name, shape.options)}
+					onChange={field.onChange}
+					unsure={UNSURE[name] ?? "Not sure"}
+				/>
+			);
+		case "yes-no":
+			return (
+				<ChoiceField
+					{...words}
+					value={field.value}
+					options={optionsOf(name, ["yes", "no"])}
+					onChange={field.onChange}
+					unsure={null}
+				/>
+			);
+		case "years":
+			return (
+				<TextField
+					{...words}
+					value={field.value}
+					onChange={field.onChange}
+					onBlur={field.onBlur}
+					inputMode="decimal"
+					maxLength={20}
+					error={problem()}
+				/>
+			);
+		case "text":
+			return (
+				<TextField
+					{...words}
+					value={field.value}
+					onChange={field.onChange}
+					onBlur={field.onBlur}
+					rows={4}
+					maxLength={MAX_NOTES_LENGTH}
+					error={problem()}
+				/>
+			);
+	}
+}
+
+/** The word for leaving a choice open, where "Not sure" would be wrong. */
+const UNSURE: Partial<Record<FieldName, string>> = {
+	sex: "Rather not say",
+	budget: "Not said",
+	wishClosure: "No view",
+	wishButtWood: "Leave open",
+	wishShaftWood: "Leave open",
+	wishSplice: "Leave open",
+	wishLayout: "Leave open",
+	wishTaper: "Leave open",
+	wishFerrule: "Leave open",
+};

@@ -1,0 +1,128 @@
+"use client";
+
+import { useMemo } from "react";
+import { Chart } from "@/app/_ui/charts/chart";
+import { FigureCard, Figures } from "@/app/_ui/figure-card";
+import { Notice } from "@/app/_ui/notice";
+import { Section, Stack } from "@/app/_ui/section";
+import type { Advice } from "@/lib/advice/advise";
+import {
+	buttChart,
+	lengthChart,
+	tipChart,
+	weightChart,
+} from "@/lib/present/advice-charts";
+import { adviceView } from "@/lib/present/advice-view";
+import { problemText, refusalView } from "@/lib/present/notices";
+import { useDesk } from "./desk";
+import styles from "./fitting.module.css";
+import { Refusals } from "./refusals";
+import { SaveSpec } from "./save-spec";
+import { WishPanel } from "./wish-panel";
+
+/** The recommendation as it stands with every answer so far, and the wishes that move it. */
+export function Recommendation() {
+	const { advice, read, system } = useDesk();
+	return (
+		<Stack>
+			{read.problems.length > 0 && (
+				<Notice
+					kind="error"
+					title="Some answers cannot be read and count as left out"
+					live
+				>
+					<ul className={styles.list}>
+						{read.problems.map((problem) => (
+							<li key={`${problem.field}-${problem.index ?? 0}`}>
+								{problemText(problem, system)}
+							</li>
+						))}
+					</ul>
+				</Notice>
+			)}
+			{advice.ok ? (
+				<Advised advice={advice.value} />
+			) : (
+				<Refusals
+					refusals={advice.refusals.map((refusal) =>
+						refusalView(refusal, system),
+					)}
+				/>
+			)}
+		</Stack>
+	);
+}
+
+function Advised({ advice }: { advice: Advice }) {
+	const { system } = useDesk();
+	const view = useMemo(() => adviceView(advice, system), [advice, system]);
+	const charts = useMemo(
+		() =>
+			[weightChart, buttChart, lengthChart, tipChart].map((chart) =>
+				chart(advice, system),
+			),
+		[advice, system],
+	);
+	return (
+		<div className={styles.split}>
+			<div className={styles.aside}>
+				<WishPanel advice={advice} />
+			</div>
+			<Stack>
+				<Refusals refusals={view.refusals} />
+				<Section title="The cue for this player">
+					<Figures>
+						{view.figures.map((figure) => (
+							<FigureCard key={figure.id} {...figure} />
+						))}
+					</Figures>
+				</Section>
+				<SaveSpec isBuildable={advice.isBuildable} />
+				<Section title="The build">
+					<dl className={styles.pairs}>
+						{view.build.map(({ label, value }) => (
+							<div className={styles.pair} key={label + value}>
+								<dt>{label}</dt>
+								<dd>{value}</dd>
+							</div>
+						))}
+					</dl>
+				</Section>
+				{view.cautions.length > 0 && (
+					<Notice kind="caution" title="To know before deciding">
+						<ul className={styles.list}>
+							{view.cautions.map((caution) => (
+								<li key={caution}>{caution}</li>
+							))}
+						</ul>
+					</Notice>
+				)}
+				<Section
+					title="What each choice costs"
+					lead="The shaded zones are where to be; the line marks the figure chosen."
+				>
+					<div className={styles.charts}>
+						{charts.map((model) => (
+							<Chart key={model.id} model={model} />
+						))}
+					</div>
+				</Section>
+				<Section title="Rules of the game">
+					{view.rules.length === 0 ? (
+						<p>
+							No published equipment rule for the cue was found for this game.
+						</p>
+					) : (
+						<ul className={styles.list}>
+							{view.rules.map(({ rule, ok, source }) => (
+								<li key={rule}>
+									{rule}: {ok ? "kept" : "broken"}. {source}.
+								</li>
+							))}
+						</ul>
+					)}
+				</Section>
+			</Stack>
+		</div>
+	);
+}

@@ -1,0 +1,139 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { LinkButton } from "@/app/_ui/button";
+import { DataTable } from "@/app/_ui/data-table";
+import { FigureCard, Figures } from "@/app/_ui/figure-card";
+import { Notice } from "@/app/_ui/notice";
+import { readPreferences } from "@/app/_ui/preferences/loaders";
+import { PageHead, Section } from "@/app/_ui/section";
+import { Invented } from "@/app/_ui/source-note";
+import { figureView } from "@/lib/present/advice-view";
+import { formatDate } from "@/lib/present/dates";
+import { specChanges } from "@/lib/present/spec-changes";
+import { getSpecRevision, listRevisions } from "@/lib/records/specs/loaders";
+import { contentOf, type SpecParams, specOf } from "../../_parts/loaders";
+
+export async function generateMetadata(props: SpecParams): Promise<Metadata> {
+	const { number, revision } = await specOf(props);
+	return { title: `Spec ${number}, revision ${revision}` };
+}
+
+/** A saved spec as it was saved, what changed since the revision before, and the way to the bench. */
+export default async function SpecPage(props: SpecParams) {
+	const spec = await specOf(props);
+	const {
+		number,
+		revision,
+		latestRevision,
+		fitting,
+		content,
+		createdAt,
+		reason,
+	} = spec;
+	const { system } = await readPreferences();
+	const [revisions, earlier] = await Promise.all([
+		listRevisions(number),
+		revision > 1 ? getSpecRevision(number, revision - 1) : null,
+	]);
+	const changes =
+		earlier === null
+			? []
+			: specChanges(contentOf(earlier.content), content, system);
+	const { figures, buttRangeMm } = content;
+	return (
+		<>
+			<PageHead
+				title={
+					<>
+						Spec {number}, revision {revision} {fitting.isDemo && <Invented />}
+					</>
+				}
+				lead={`For ${fitting.player.name}, saved ${formatDate(createdAt)}.`}
+				actions={
+					<>
+						<LinkButton look="main" href={`/specs/${number}/${revision}/sheet`}>
+							Open the job sheet
+						</LinkButton>
+						<LinkButton href={`/fittings/${fitting.number}/recommendation`}>
+							Back to the fitting
+						</LinkButton>
+					</>
+				}
+			/>
+			{revision < latestRevision && (
+				<Notice title="There is a later revision">
+					<Link href={`/specs/${number}/${latestRevision}`}>
+						Revision {latestRevision}
+					</Link>{" "}
+					replaces this one.
+				</Notice>
+			)}
+			<Figures>
+				<FigureCard
+					{...figureView({ id: "length", figure: figures.length, system })}
+				/>
+				<FigureCard
+					{...figureView({ id: "mass", figure: figures.mass, system })}
+				/>
+				<FigureCard
+					{...figureView({
+						id: "butt",
+						figure: figures.butt,
+						system,
+						rangeMm: buttRangeMm,
+					})}
+				/>
+				<FigureCard
+					{...figureView({ id: "tip", figure: figures.tip, system })}
+				/>
+				<FigureCard
+					{...figureView({ id: "balance", figure: figures.balance, system })}
+				/>
+			</Figures>
+			{earlier !== null && (
+				<Section
+					title={`Changed since revision ${revision - 1}`}
+					lead={reason || undefined}
+				>
+					{changes.length === 0 ? (
+						<p>Nothing that a reader would see.</p>
+					) : (
+						<DataTable
+							caption={`Changed since revision ${revision - 1}`}
+							captionHidden
+							columns={[
+								{ key: "label", label: "What" },
+								{ key: "before", label: `Revision ${revision - 1}` },
+								{ key: "after", label: `Revision ${revision}` },
+							]}
+							rows={changes.map((change) => ({ ...change }))}
+						/>
+					)}
+				</Section>
+			)}
+			<Section title="Revisions" lead="None of them ever changes.">
+				<DataTable
+					caption="Revisions"
+					captionHidden
+					columns={[
+						{ key: "revision", label: "Revision" },
+						{ key: "saved", label: "Saved" },
+						{ key: "reason", label: "Why" },
+					]}
+					rows={revisions.map((row) => ({
+						revision:
+							row.revision === revision ? (
+								`${row.revision} (shown)`
+							) : (
+								<Link href={`/specs/${number}/${row.revision}`}>
+									{row.revision}
+								</Link>
+							),
+						saved: formatDate(row.createdAt),
+						reason: row.reason,
+					}))}
+				/>
+			</Section>
+		</>
+	);
+}
