@@ -52,12 +52,11 @@ function monotoneSlopes(
 			slopes[i + 1] = 0;
 			continue;
 		}
-		const a = at(slopes, i) / secant;
-		const b = at(slopes, i + 1) / secant;
-		const size = Math.hypot(a, b);
-		if (size > 3) {
-			slopes[i] = (3 / size) * a * secant;
-			slopes[i + 1] = (3 / size) * b * secant;
+		const size = Math.hypot(at(slopes, i), at(slopes, i + 1));
+		if (size > 3 * Math.abs(secant)) {
+			const shrink = (3 * Math.abs(secant)) / size;
+			slopes[i] = shrink * at(slopes, i);
+			slopes[i + 1] = shrink * at(slopes, i + 1);
 		}
 	}
 	return slopes;
