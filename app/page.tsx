@@ -24,7 +24,7 @@ export default function Home() {
 			/>
 			<CueDrawing />
 			<Section
-				title="Lately"
+				title="Recent fittings"
 				lead={
 					<>
 						Players marked <Invented /> are demo data and do not exist.

@@ -8,13 +8,19 @@ export interface Column {
 	readonly numeric?: boolean;
 }
 
-/** A table with a caption; the first column names its row. Scrolls within itself on a narrow screen. */
+/**
+ * A table with a caption; the first column names its row. On a phone a table of numbers scrolls
+ * within itself, and one with words sets each row as a small block; `narrow` says otherwise.
+ */
 export function DataTable({
 	caption,
 	captionHidden = false,
 	columns,
 	rows,
 	rowKey,
+	narrow = columns.slice(1).every(({ numeric }) => numeric)
+		? "scroll"
+		: "stack",
 }: {
 	caption: string;
 	captionHidden?: boolean;
@@ -22,12 +28,17 @@ export function DataTable({
 	rows: readonly Readonly<Record<string, ReactNode>>[];
 	/** The column whose plain text tells rows apart; by place otherwise. */
 	rowKey?: string;
+	narrow?: "scroll" | "stack";
 }) {
 	return (
 		// A region that scrolls has to be reachable by keyboard.
 		// biome-ignore lint/a11y/noNoninteractiveTabindex: it scrolls
 		<section className={styles.scroll} aria-label={caption} tabIndex={0}>
-			<table className={styles.table}>
+			<table
+				className={
+					narrow === "stack" ? `${styles.table} ${styles.stack}` : styles.table
+				}
+			>
 				<caption className={captionHidden ? styles.unseen : styles.caption}>
 					{caption}
 				</caption>
@@ -43,13 +54,17 @@ export function DataTable({
 				<tbody>
 					{rows.map((row, index) => (
 						<tr key={rowKey === undefined ? index : String(row[rowKey])}>
-							{columns.map(({ key, numeric }, column) =>
+							{columns.map(({ key, label, numeric }, column) =>
 								column === 0 ? (
 									<th key={key} scope="row" data-numeric={numeric || undefined}>
 										{row[key]}
 									</th>
 								) : (
-									<td key={key} data-numeric={numeric || undefined}>
+									<td
+										key={key}
+										data-numeric={numeric || undefined}
+										data-label={typeof label === "string" ? label : undefined}
+									>
 										{row[key]}
 									</td>
 								),
