@@ -43,3 +43,26 @@ export function statureAtZ({ l, medianMm, s }: Lms, z: number): number {
 		throw new RangeError(`normal score ${z} outside the table's distribution`);
 	return medianMm * base ** (1 / l);
 }
+
+/** Standard normal distribution, |error| < 1e-14: Taylor series about 0, continued fraction past 3. */
+export function normalCdf(z: number): number {
+	const x = Math.abs(z);
+	const density = Math.exp((-x * x) / 2) / Math.sqrt(2 * Math.PI);
+	let upper: number;
+	if (x < 3) {
+		// Φ(x) − ½ = φ(x)·(x + x³/3 + x⁵/(3·5) + …)
+		let term = x;
+		let sum = x;
+		for (let k = 3; Math.abs(term) > 1e-17 * sum && k < 400; k += 2) {
+			term *= (x * x) / k;
+			sum += term;
+		}
+		upper = 0.5 - density * sum;
+	} else {
+		// 1 − Φ(x) = φ(x)/(x + 1/(x + 2/(x + 3/(x + …))))
+		let tail = x;
+		for (let k = 120; k >= 1; k--) tail = x + k / tail;
+		upper = density / tail;
+	}
+	return z >= 0 ? 1 - upper : upper;
+}

@@ -102,6 +102,42 @@ export const CITATIONS = {
 		2005,
 		"read",
 	),
+	"grant-1992": citation(
+		"Grant, Habes & Steward: handle diameter and manual effort, Advances in Industrial Ergonomics and Safety IV:797–804",
+		"Taylor & Francis",
+		1992,
+		"read",
+	),
+	"sancho-bru-2003": citation(
+		"Sancho-Bru et al.: tool handle design and grip, J Hand Ther 16:337–342",
+		"Elsevier",
+		2003,
+		"read",
+	),
+	"edgren-2004": citation(
+		"Edgren, Radwin & Irwin: grip force vectors for varying handle diameters, Hum Factors 46:244–251",
+		"Sage",
+		2004,
+		"read",
+	),
+	"dong-2006": citation(
+		"Dong et al.: instrument diameter and pinch force, J Am Dent Assoc 137:1123–1130",
+		"American Dental Association",
+		2006,
+		"read",
+	),
+	"niosh-2004-164": citation(
+		"Easy Ergonomics: a guide to selecting non-powered hand tools, Publication 2004-164",
+		"Cal/OSHA and NIOSH",
+		2004,
+		"read",
+	),
+	"abbassi-1998": citation(
+		"Growth and normal puberty, Pediatrics 102 Suppl 3:507",
+		"American Academy of Pediatrics",
+		1998,
+		"read",
+	),
 	"iso-11226": citation(
 		"ISO 11226: Evaluation of static working postures",
 		"ISO",

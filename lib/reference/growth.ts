@@ -13,9 +13,10 @@ export type LmsRow = readonly [
 ];
 
 /**
- * How far a stature forecast by holding the percentile fell from the truth (truth minus forecast):
- * computed from the Berkeley Child Guidance Study, 66 boys and 70 girls born 1928–29, against the
- * table above. `horizonYears` "adult" is age 18. Tempo of growth has shifted since that cohort.
+ * How far a stature forecast by holding the percentile fell from what came: computed from the Berkeley
+ * Child Guidance Study, 66 boys and 70 girls born 1928–29, against the table above. The bias's sign
+ * convention is not recorded with the figures, so it is not taken off; the root mean square holds it.
+ * `horizonYears` "adult" is age 18. Tempo of growth has shifted since that cohort.
  */
 export interface ForecastError {
 	readonly fromAgeYears: number;
