@@ -151,13 +151,13 @@ export const monthsToRemeasure = (ageYears: number): number | null =>
 	ageYears >= ADULT_YEARS ? null : ageYears >= 10 && ageYears < 15 ? 6 : 12;
 
 /**
- * Months until `growthMm` more stature: soonest at the fastest whole-year pace, likely at the held
- * percentile (null where adulthood comes first).
+ * Whole months until `growthMm` more stature: `likely` at the held percentile, `soonest` at the upper
+ * end of the forecast's 90 % band but no sooner than at the fastest whole-year pace. Null: not before 20.
  */
 export function monthsToGrow(
 	child: GrowthChild,
 	growthMm: number,
-): Outcome<{ soonest: number; likely: number | null }> {
+): Outcome<{ soonest: number | null; likely: number | null }> {
 	const refusals = refusalsOf(child);
 	const more = outside("growthMm", growthMm, 1, 1000);
 	if (more) refusals.push(more);
@@ -165,14 +165,24 @@ export function monthsToGrow(
 	const fastest = Math.max(
 		...sexesOf(child).map((sex) => FASTEST_GROWTH[sex].mmPerYear),
 	);
+	const target = child.statureMm + growthMm;
+	const readingVariance = READING_SD_MM.statureMm ** 2;
 	const mostMonths = Math.floor(240 - 12 * child.ageYears);
-	let likely: number | null = null;
-	for (let months = 1; months <= mostMonths && likely === null; months++) {
-		const grown = forecastStature(child, months);
-		if (grown.ok && grown.value.statureMm.value >= child.statureMm + growthMm)
-			likely = months;
+	let soonest: number | null = null;
+	for (let months = 1; months <= mostMonths; months++) {
+		const forecast = forecastStature(child, months);
+		if (!forecast.ok) return forecast;
+		const { value, sd } = forecast.value.statureMm;
+		const growthSd = Math.sqrt(Math.max(0, sd ** 2 - readingVariance));
+		if (
+			soonest === null &&
+			value + Z90 * growthSd >= target &&
+			(fastest * months) / 12 >= growthMm
+		)
+			soonest = months;
+		if (value >= target) return accept({ soonest, likely: months });
 	}
-	return accept({ soonest: (12 * growthMm) / fastest, likely });
+	return accept({ soonest, likely: null });
 }
 
 /** Calendar date some months on, ISO "YYYY-MM-DD" in and out; the day is held to the month's last. */

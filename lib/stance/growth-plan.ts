@@ -45,8 +45,11 @@ export interface GrowthPlan {
 	readonly steps: readonly GrowthStep[];
 	readonly remeasureMonths: number | null;
 	readonly remeasureOn: string | null;
-	/** Months until an end piece is worth adding: soonest at the fastest pace, likely at the held percentile. */
-	readonly addPieceMonths: { soonest: number; likely: number | null } | null;
+	/** Months until an end piece is worth adding: soonest by the forecast's upper band, likely at the held percentile. */
+	readonly addPieceMonths: {
+		readonly soonest: number | null;
+		readonly likely: number | null;
+	} | null;
 	readonly cautions: readonly Caution[];
 }
 
@@ -81,13 +84,13 @@ export function growthPlan(p: {
 		bridgeLengthMm: undefined,
 		cueInHandMm: undefined,
 	};
-	const today_ = reachFrom({ body: now.value, answers });
-	const modelNow = reachFrom({ body: now.value, answers: style });
-	if (!today_.ok) return today_;
-	if (!modelNow.ok) return modelNow;
+	const fitted = reachFrom({ body: now.value, answers });
+	if (!fitted.ok) return fitted;
+	const plain = lengthAt({ ...child, style });
+	if (!plain.ok) return plain;
 	const cueLengthMm = p.cueLengthMm ?? fitted.value.lengthMm.value;
-	// What measuring at the table told beyond the model stays with the player as they grow.
-	const offsetMm = fitted.value.lengthMm.value - modelNow.value.lengthMm.value;
+	// What measuring told beyond stature and age stays with the player as they grow.
+	const offsetMm = fitted.value.lengthMm.value - plain.value.lengthMm;
 
 	const steps: GrowthStep[] = [];
 	const cautions: Caution[] = [];
