@@ -203,7 +203,7 @@ function balanceFigure({ plan, natural }: Build): Figure {
 	};
 }
 
-/** No usual window is known here for carom. */
+/** No usual window is known here for carom; a millimetre past its edge is not worth a notice. */
 function balanceCautions({
 	balance,
 	gameId,
@@ -214,8 +214,8 @@ function balanceCautions({
 	lengthMm: number;
 }): Caution[] {
 	const { min, max } = usualBalanceMm(lengthMm);
-	if (gameId === "carom" || (balance.exact >= min && balance.exact <= max))
-		return [];
+	const { value } = balance;
+	if (gameId === "carom" || (value >= min - 1 && value <= max + 1)) return [];
 	return [
 		{
 			code: "balance-outside-usual",

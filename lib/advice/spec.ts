@@ -39,7 +39,9 @@ export interface SpecContent {
 	readonly splicePointsFromButtMm: number | null;
 	readonly buttEndRadiusMm: number;
 	readonly rules: readonly RuleFinding[];
+	/** For the player and the coach. */
 	readonly cautions: readonly Caution[];
+	/** For the bench. */
 	readonly workshopCautions: readonly Caution[];
 }
 
@@ -59,7 +61,7 @@ export function specFrom(advice: Advice): Outcome<SpecContent> {
 				facts: { rule },
 			})),
 		};
-	const { finished, cautions: _planCautions, ...addedWeight } = plan.value;
+	const { finished, cautions: planCautions, ...addedWeight } = plan.value;
 	const { request, natural } = advice.build;
 	const stations = sheetStations(finished, {});
 	return accept({
@@ -99,9 +101,12 @@ export function specFrom(advice: Advice): Outcome<SpecContent> {
 		buttEndRadiusMm: finished.buttEndRadiusMm,
 		rules: advice.rules,
 		cautions: advice.cautions,
-		workshopCautions: workshopCautions({
-			request,
-			metal: addedWeight.metalMassG > 0 ? addedWeight.metal : null,
-		}),
+		workshopCautions: [
+			...planCautions,
+			...workshopCautions({
+				request,
+				metal: addedWeight.metalMassG > 0 ? addedWeight.metal : null,
+			}),
+		],
 	});
 }

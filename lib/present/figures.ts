@@ -14,8 +14,8 @@ import {
 
 /**
  * How a length is written. `length`: cues, reach, balance (1 mm; quarters of an inch). `diameter`:
- * 0.1 mm; 0.001 in. `station`: bench positions (1 mm; 0.01 in). `gap`: small signed distances
- * (0.1 mm; 0.01 in). `body`: stature and span (0.5 cm; feet and quarter inches). `limb`: 0.5 cm;
+ * 0.1 mm, and odd quarters as they are; 0.001 in. `station`: bench positions (1 mm; 0.01 in). `gap`: small signed distances
+ * (0.1 mm; 0.01 in). `bench`: what is turned and gauged (0.01 mm; 0.001 in). `body`: stature and span (0.5 cm; feet and quarter inches). `limb`: 0.5 cm;
  * quarter inches.
  */
 export type LengthKind =
@@ -23,6 +23,7 @@ export type LengthKind =
 	| "diameter"
 	| "station"
 	| "gap"
+	| "bench"
 	| "body"
 	| "limb";
 /** `cue`: 1 g; 0.1 oz, and quarters as they are. `added`: 1 g; 0.01 oz, for weights of metal. `body`: 0.5 kg; 1 lb. */
@@ -89,6 +90,18 @@ function feetAndInches(mm: number): Written {
 	return unitless((mm < 0 && quarters !== 0 ? MINUS : "") + text);
 }
 
+/**
+ * Quarters are the bench's own step, of an ounce and of a millimetre: 18¼ oz is "18.25 oz", never
+ * "18.3 oz".
+ */
+const isOddQuarter = (value: number): boolean =>
+	Math.abs(Math.abs((value * 2) % 1) - 0.5) < 1e-9;
+
+function metricDecimals(mm: number, kind: LengthKind): number {
+	if (kind === "bench" || (kind === "diameter" && isOddQuarter(mm))) return 2;
+	return kind === "diameter" || kind === "gap" ? 1 : 0;
+}
+
 function writeLength(
 	mm: number,
 	system: UnitSystem,
@@ -98,20 +111,16 @@ function writeLength(
 	if (system === "metric") {
 		if (kind === "body" || kind === "limb")
 			return withUnit(halves(mm / 10), "cm");
-		const decimals = kind === "diameter" || kind === "gap" ? 1 : 0;
-		return withUnit(formatNumber(mm, decimals), "mm");
+		return withUnit(formatNumber(mm, metricDecimals(mm, kind)), "mm");
 	}
 	if (kind === "body") return feetAndInches(mm);
 	const inches = mmToInches(mm);
-	if (kind === "diameter") return withUnit(formatNumber(inches, 3), "in");
+	if (kind === "diameter" || kind === "bench")
+		return withUnit(formatNumber(inches, 3), "in");
 	if (kind === "station" || kind === "gap")
 		return withUnit(formatNumber(inches, 2), "in");
 	return withUnit(formatQuarters(inches), "in");
 }
-
-/** Quarter ounces are the trade's own step: 18¼ oz is "18.25 oz", never "18.3 oz". */
-const isOddQuarter = (ounces: number): boolean =>
-	Math.abs(Math.abs((ounces * 2) % 1) - 0.5) < 1e-9;
 
 function writeMass(g: number, system: UnitSystem, kind: MassKind): Written {
 	finite(g, `a ${kind} mass in g`);

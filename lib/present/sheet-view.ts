@@ -101,13 +101,13 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 	const { figures } = content;
 	const mm = (
 		value: number,
-		kind: "length" | "diameter" | "station" = "length",
+		kind: "length" | "bench" | "station" = "length",
 	): Quantity => ({ mm: value, kind });
 	const summary = [
 		{
 			label: "Length",
 			quantity: mm(figures.length.value),
-			allowed: mm(ALLOWED.lengthMm, "diameter"),
+			allowed: mm(ALLOWED.lengthMm, "station"),
 		},
 		{
 			label: "Weight",
@@ -116,18 +116,18 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 		},
 		{
 			label: "Butt diameter",
-			quantity: mm(figures.butt.value, "diameter"),
-			allowed: mm(ALLOWED.diameterMm, "diameter"),
+			quantity: mm(figures.butt.value, "bench"),
+			allowed: mm(ALLOWED.diameterMm, "bench"),
 		},
 		{
 			label: "Tip diameter",
-			quantity: mm(figures.tip.value, "diameter"),
-			allowed: mm(ALLOWED.diameterMm, "diameter"),
+			quantity: mm(figures.tip.value, "bench"),
+			allowed: mm(ALLOWED.diameterMm, "bench"),
 		},
 		{
 			label: "Balance point from the butt end",
 			quantity: mm(figures.balance.exact),
-			allowed: mm(ALLOWED.balanceMm, "diameter"),
+			allowed: mm(ALLOWED.balanceMm, "station"),
 		},
 	];
 	return {
@@ -140,8 +140,8 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 		stations: content.stations.map((station) => ({
 			fromTip: formatBoth(mm(station.stationMm, "station"), system),
 			fromButt: formatBoth(mm(station.fromButtMm, "station"), system),
-			diameter: formatBoth(mm(station.diameterMm, "diameter"), system),
-			tolerance: allowed(mm(station.toleranceMm, "diameter"), system),
+			diameter: formatBoth(mm(station.diameterMm, "bench"), system),
+			tolerance: allowed(mm(station.toleranceMm, "bench"), system),
 			note:
 				station.note === null
 					? ""
@@ -161,8 +161,8 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 			ok,
 			source: CITATIONS[source].title,
 		})),
-		cautions: [...content.workshopCautions, ...content.cautions].map(
-			(caution) => cautionText(caution, system),
+		cautions: content.workshopCautions.map((caution) =>
+			cautionText(caution, system),
 		),
 		player: playerRows(content, system),
 		modelVersion: content.modelVersion,
@@ -175,9 +175,7 @@ function profileView(
 	{ stations, figures }: SpecContent,
 	system: UnitSystem,
 ): ProfileView {
-	const [first] = stations;
-	if (first === undefined) throw new RangeError("a spec without stations");
-	const diameter = (mm: number) => formatLength(mm, system, "diameter");
+	const diameter = (mm: number) => formatLength(mm, system, "bench");
 	return {
 		lengthMm: figures.length.value,
 		points: stations,
@@ -188,7 +186,7 @@ function profileView(
 				label: `${STATION_NOTES[note ?? ""] ?? note}: ${diameter(diameterMm)}`,
 			})),
 		stretch: STRETCH,
-		summary: `Outline of the cue: ${formatLength(figures.length.value, system)} long, from ${diameter(first.diameterMm)} at the tip to ${diameter(figures.butt.value)} at the butt end.`,
+		summary: `Outline of the cue: ${formatLength(figures.length.value, system)} long, from ${diameter(figures.tip.value)} at the tip to ${diameter(figures.butt.value)} at the butt end.`,
 	};
 }
 
@@ -245,11 +243,11 @@ function weightRows(
 		{
 			label: `${metalName(addedWeight.metal)} slug`,
 			value: both({ g: addedWeight.metalMassG, kind: "added" }, system),
-			note: `${both({ mm: addedWeight.boreDiameterMm, kind: "diameter" }, system)} across, ${station(addedWeight.slugLengthMm)} long`,
+			note: `${both({ mm: addedWeight.boreDiameterMm, kind: "bench" }, system)} across, ${station(addedWeight.slugLengthMm)} long`,
 		},
 		{
 			label: "Bore from the butt end",
-			value: `${both({ mm: addedWeight.boreDiameterMm, kind: "diameter" }, system)} across, ${station(addedWeight.boreDepthMm)} deep`,
+			value: `${both({ mm: addedWeight.boreDiameterMm, kind: "bench" }, system)} across, ${station(addedWeight.boreDepthMm)} deep`,
 			note: `Takes out ${formatMass(addedWeight.drilledOutMassG, system, "added")} of wood; near end of the slug ${station(addedWeight.slugFromButtMm)} from the butt end.`,
 		},
 	];
@@ -265,11 +263,11 @@ function fittingRows(content: SpecContent, system: UnitSystem): SheetRow[] {
 		buttEndRadiusMm,
 		figures,
 	} = content;
-	const fine = (mm: number) => formatLength(mm, system, "diameter");
+	const fine = (mm: number) => formatLength(mm, system, "bench");
 	const rows: SheetRow[] = [
 		{
 			label: "Tip",
-			value: `${both({ mm: figures.tip.value, kind: "diameter" }, system)}, leather`,
+			value: `${both({ mm: figures.tip.value, kind: "bench" }, system)}, leather`,
 			note: `${fine(tip.heightMm)} high at the crown, dome radius ${fine(tip.domeRadiusMm)}`,
 		},
 		{
@@ -307,7 +305,7 @@ function playerRows(
 		rows.push({
 			label: "Grip circle readings",
 			value: readings
-				.map((reading) => formatLength(reading, system, "diameter"))
+				.map((reading) => formatLength(reading, system, "bench"))
 				.join(", "),
 		});
 	return rows;

@@ -4,6 +4,7 @@ import { useController } from "react-hook-form";
 import { ChecksField, ChoiceField } from "@/app/_ui/fields/choice-field";
 import { QuantityField } from "@/app/_ui/fields/quantity-field";
 import { ReadingsField } from "@/app/_ui/fields/readings-field";
+import { SelectField } from "@/app/_ui/fields/select-field";
 import { TextField } from "@/app/_ui/fields/text-field";
 import { problemsOf } from "@/lib/forms/answers";
 import { MAX_GRIP_READINGS, MAX_NOTES_LENGTH } from "@/lib/forms/bounds";
@@ -96,6 +97,16 @@ function One({ name }: { name: TextFieldName }) {
 				/>
 			);
 		case "choice":
+			if (shape.options.length > MOST_BUTTONS)
+				return (
+					<SelectField
+						{...words}
+						value={field.value}
+						options={optionsOf(name, shape.options)}
+						onChange={field.onChange}
+						unsure={UNSURE[name] ?? "Not sure"}
+					/>
+				);
 			return (
 				<ChoiceField
 					{...words}
@@ -142,8 +153,14 @@ function One({ name }: { name: TextFieldName }) {
 	}
 }
 
+/** More options than this are a list, not a wall of buttons. */
+const MOST_BUTTONS = 6;
+
 /** The word for leaving a choice open, where "Not sure" would be wrong. */
 const UNSURE: Partial<Record<FieldName, string>> = {
+	game: "Not said: snooker",
+	level: "Not said",
+	hand: "Not said",
 	sex: "Rather not say",
 	budget: "Not said",
 	wishClosure: "No view",

@@ -12,7 +12,7 @@ import {
 	tipChart,
 	weightChart,
 } from "@/lib/present/advice-charts";
-import { adviceView } from "@/lib/present/advice-view";
+import { adviceView, type FigureView } from "@/lib/present/advice-view";
 import { problemText, refusalView } from "@/lib/present/notices";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
@@ -53,6 +53,27 @@ export function Recommendation() {
 	);
 }
 
+/** The five numbers in one line that stays in sight while wishes move. */
+function FigureStrip({ figures }: { figures: readonly FigureView[] }) {
+	return (
+		<p className={styles.strip} aria-hidden="true">
+			{figures.map(({ id, value }) => (
+				<span key={id}>
+					<small>{STRIP_LABELS[id]}</small> {value.main}
+				</span>
+			))}
+		</p>
+	);
+}
+
+const STRIP_LABELS = {
+	length: "Length",
+	mass: "Weight",
+	butt: "Butt",
+	tip: "Tip",
+	balance: "Balance",
+} as const;
+
 function Advised({ advice }: { advice: Advice }) {
 	const { system } = useDesk();
 	const view = useMemo(() => adviceView(advice, system), [advice, system]);
@@ -65,11 +86,7 @@ function Advised({ advice }: { advice: Advice }) {
 	);
 	return (
 		<div className={styles.split}>
-			<div className={styles.aside}>
-				<WishPanel advice={advice} />
-			</div>
-			<Stack>
-				<Refusals refusals={view.refusals} />
+			<div className={styles.figures}>
 				<Section title="The cue for this player">
 					<Figures>
 						{view.figures.map((figure) => (
@@ -77,6 +94,13 @@ function Advised({ advice }: { advice: Advice }) {
 						))}
 					</Figures>
 				</Section>
+			</div>
+			<div className={styles.aside}>
+				<FigureStrip figures={view.figures} />
+				<WishPanel advice={advice} />
+			</div>
+			<Stack>
+				<Refusals refusals={view.refusals} />
 				<SaveSpec isBuildable={advice.isBuildable} />
 				<Section title="The build">
 					<dl className={styles.pairs}>
