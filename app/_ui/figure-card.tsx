@@ -96,7 +96,11 @@ function Sureness({
 			)}
 			<span>
 				<strong>{text}</strong>
-				{band !== null && `, nine in ten: ${band}`}
+				{band !== null && (
+					<>
+						, nine in ten: <span className={styles.band}>{band}</span>
+					</>
+				)}
 			</span>
 		</p>
 	);

@@ -143,7 +143,7 @@ function EstimateLine({ value, band, from }: EstimateWords) {
 		<p className={styles.estimate}>
 			<span className={styles.tag}>Estimate</span> {value}{" "}
 			<span className={styles.soft}>
-				(nine in ten: {band}
+				(nine in ten: <span className={styles.band}>{band}</span>
 				{from === undefined ? "" : `; ${from}`})
 			</span>
 		</p>

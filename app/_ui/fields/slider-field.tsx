@@ -78,8 +78,11 @@ export function SliderField({
 	const low = Math.ceil(spec.min / step - 1e-9) * step;
 	const high = Math.floor(spec.max / step + 1e-9) * step;
 	const at = Math.min(high, Math.max(low, read.ok ? read.value : resting));
+	// Rounded: server and browser may differ in a number's last bits, and then the markup differs.
 	const share = (quantity: number) =>
-		`${(100 * (Math.min(high, Math.max(low, quantity)) - low)) / (high - low)}%`;
+		Math.round(
+			(1000 * (Math.min(high, Math.max(low, quantity)) - low)) / (high - low),
+		) / 10;
 
 	return (
 		<Field
@@ -101,72 +104,76 @@ export function SliderField({
 			}
 		>
 			{(wiring) => (
-				<div className={styles.twin}>
-					<input
-						{...wiring}
-						className={`${fieldStyles.control} ${styles.typed}`}
-						type="text"
-						inputMode="decimal"
-						autoComplete="off"
-						spellCheck={false}
-						name={name}
-						value={value}
-						placeholder={written(resting, spec, system)}
-						onChange={(event) => {
-							if (own === null) setTyping(true);
-							onChange(event.target.value);
-						}}
-						onBlur={() => {
-							setTyping(false);
-							const settled = settledText(value, spec, system);
-							if (settled !== value) onChange(settled);
-						}}
-					/>
-					<Slider.Root
-						className={styles.root}
-						value={at}
-						min={low}
-						max={high}
-						step={step}
-						largeStep={step * 10}
-						onValueChange={(next) => {
-							setTyping(false);
-							if (typeof next === "number")
-								onChange(written(next, spec, system).replaceAll("\u00a0", " "));
-						}}
-					>
-						<span className={styles.unseen} id={sliderLabel}>
-							{label}, slider
-						</span>
-						<Slider.Control className={styles.area}>
-							<Slider.Track className={styles.track}>
-								{zone !== undefined && (
-									<span
-										className={styles.zone}
-										aria-hidden="true"
-										style={{
-											insetInlineStart: share(zone.low),
-											inlineSize: `calc(${share(zone.high)} - ${share(zone.low)})`,
+				<div className={styles.room}>
+					<div className={styles.twin}>
+						<input
+							{...wiring}
+							className={`${fieldStyles.control} ${styles.typed}`}
+							type="text"
+							inputMode="decimal"
+							autoComplete="off"
+							spellCheck={false}
+							name={name}
+							value={value}
+							placeholder={written(resting, spec, system)}
+							onChange={(event) => {
+								if (own === null) setTyping(true);
+								onChange(event.target.value);
+							}}
+							onBlur={() => {
+								setTyping(false);
+								const settled = settledText(value, spec, system);
+								if (settled !== value) onChange(settled);
+							}}
+						/>
+						<Slider.Root
+							className={styles.root}
+							value={at}
+							min={low}
+							max={high}
+							step={step}
+							largeStep={step * 10}
+							onValueChange={(next) => {
+								setTyping(false);
+								if (typeof next === "number")
+									onChange(
+										written(next, spec, system).replaceAll("\u00a0", " "),
+									);
+							}}
+						>
+							<span className={styles.unseen} id={sliderLabel}>
+								{label}, slider
+							</span>
+							<Slider.Control className={styles.area}>
+								<Slider.Track className={styles.track}>
+									{zone !== undefined && (
+										<span
+											className={styles.zone}
+											aria-hidden="true"
+											style={{
+												insetInlineStart: `${share(zone.low)}%`,
+												insetInlineEnd: `${100 - share(zone.high)}%`,
+											}}
+										/>
+									)}
+									<Slider.Thumb
+										className={styles.thumb}
+										data-resting={!read.ok || undefined}
+										aria-labelledby={sliderLabel}
+										getAriaValueText={(_, quantity) => {
+											const both = bothOf(quantity, spec, system);
+											return `${both.main}, ${both.other}`;
 										}}
 									/>
-								)}
-								<Slider.Thumb
-									className={styles.thumb}
-									data-resting={!read.ok || undefined}
-									aria-labelledby={sliderLabel}
-									getAriaValueText={(_, quantity) => {
-										const both = bothOf(quantity, spec, system);
-										return `${both.main}, ${both.other}`;
-									}}
-								/>
-							</Slider.Track>
-						</Slider.Control>
-					</Slider.Root>
-					{clear !== null && !empty && (
-						<Button look="quiet" onClick={() => onChange("")}>
-							{clear}
-						</Button>
-					)}
+								</Slider.Track>
+							</Slider.Control>
+						</Slider.Root>
+						{clear !== null && !empty && (
+							<Button look="quiet" onClick={() => onChange("")}>
+								{clear}
+							</Button>
+						)}
+					</div>
 				</div>
 			)}
 		</Field>
