@@ -43,9 +43,12 @@ export function deepestBoreMm(design: CueDesign, diameterMm: number): number {
 /** Station in front of which nothing may be drilled from the butt end. */
 function frontOfBoreMm(design: CueDesign): number {
 	const { base } = design.splice;
-	const jointEndMm = design.joint
-		? design.joint.stationMm + design.joint.pinReachMm
-		: 0;
+	const jointEndMm = Math.max(
+		0,
+		...[design.joint, design.endJoint].map((joint) =>
+			joint ? joint.stationMm + joint.pinReachMm : 0,
+		),
+	);
 	const tenonEndMm =
 		base.kind === "tenon" ? base.joinStationMm + base.tenonLengthMm : 0;
 	const ferruleEndMm = design.tip.heightMm + design.ferrule.lengthMm;
@@ -61,7 +64,11 @@ export function jointBore(
 	const fromStationMm = joint.stationMm + joint.pinReachMm;
 	const wallMm =
 		(diameterAtMm(design, fromStationMm) - joint.pinDiameterMm) / 2;
-	const roomMm = design.lengthMm - fromStationMm - BORE.clearanceMm;
+	const { endJoint } = design;
+	const endMm = endJoint
+		? endJoint.stationMm - endJoint.pinReachMm
+		: design.lengthMm;
+	const roomMm = endMm - fromStationMm - BORE.clearanceMm;
 	if (wallMm < BORE.minWallMm || roomMm <= BORE.clearanceMm) return null;
 	return {
 		fromStationMm,

@@ -42,6 +42,65 @@ export interface CueRequest {
 	readonly layout: LayoutId;
 	readonly ferruleMetal: FerruleMetalId;
 	readonly densities?: BilletDensities;
+	/** Diameters at free stations between tip and butt, instead of the named shape. */
+	readonly freeTaper?: readonly TaperPoint[];
+	readonly splicing?: SplicingRequest;
+	readonly fittings?: FittingsRequest;
+}
+
+/**
+ * Where a flat is planed. Two of the three fix it, the third follows; one or none takes the
+ * project's usual for the rest.
+ */
+export interface FlatRequest {
+	/** Where the wedge comes to its point on the surface. */
+	readonly pointFromButtMm?: number;
+	/** Distance of the flat from the axis at the butt end: half the core that is left. */
+	readonly coreHalfWidthMm?: number;
+	/** The flat against the axis. */
+	readonly planeAngleDeg?: number;
+	/** Thin sheets glued on the flat before the wedge, innermost first. */
+	readonly veneers?: readonly Veneer[];
+}
+
+export interface Veneer {
+	readonly wood: WoodId;
+	readonly thicknessMm: number;
+}
+
+/** How the butt is spliced, within what can be planed: see splicing.ts. */
+export interface SplicingRequest {
+	/** The hand splice's first four points: two pairs of flats, the second planed across the first. */
+	readonly points?: FlatRequest;
+	/** Four more points between the first, from two more pairs: an eight-point hand splice. */
+	readonly pointsBetween?: FlatRequest & { readonly wood: WoodId };
+	/** One decorative wedge on the front, glued last. */
+	readonly frontWedge?: FlatRequest & {
+		readonly wood: WoodId;
+		/** Default 0, the front. */
+		readonly faceAngleDeg?: number;
+	};
+	/** Equal wedges all round the butt. */
+	readonly allRound?: FlatRequest & {
+		readonly wood: WoodId;
+		readonly count: number;
+		/** Where the first stands; default half a turn between two. */
+		readonly faceAngleDeg?: number;
+	};
+}
+
+/** Parts a workshop may make otherwise than the project's usual. */
+export interface FittingsRequest {
+	readonly tipHeightMm?: number;
+	readonly domeRadiusMm?: number;
+	readonly ferruleLengthMm?: number;
+	readonly ferruleWallMm?: number;
+	/** Where a three-quarter or centre joint stands. */
+	readonly jointFromButtMm?: number;
+	readonly jointMetal?: MetalId;
+	/** Length of a screw-in piece at the butt end, part of the full length; none by default. */
+	readonly endPieceMm?: number;
+	readonly buttEndRadiusMm?: number;
 }
 
 /** A leather tip, flat behind, spherical in front. The dome's crown is station 0. */
@@ -140,6 +199,8 @@ export interface CueDesign {
 	readonly splice: Splice;
 	readonly layout: LayoutId;
 	readonly joint: Joint | null;
+	/** The thread of a screw-in piece at the butt end. */
+	readonly endJoint: Joint | null;
 	readonly addedWeight: readonly Slug[];
 	readonly plugs: readonly Plug[];
 	/** Radius of the rounded edge at the butt end. */

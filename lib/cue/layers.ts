@@ -38,21 +38,25 @@ export function sleevesOf(design: CueDesign): readonly Sleeve[] {
 			outerRadiusMm: Number.POSITIVE_INFINITY,
 		},
 	];
-	if (joint) {
+	for (const [part, one] of [
+		["joint", joint],
+		["end joint", design.endJoint],
+	] as const) {
+		if (!one) continue;
 		sleeves.push(
 			{
-				part: "joint",
-				material: joint.metal,
-				fromStationMm: joint.stationMm - joint.pinReachMm,
-				toStationMm: joint.stationMm + joint.pinReachMm,
+				part,
+				material: one.metal,
+				fromStationMm: one.stationMm - one.pinReachMm,
+				toStationMm: one.stationMm + one.pinReachMm,
 				innerRadiusMm: 0,
-				outerRadiusMm: joint.pinDiameterMm / 2,
+				outerRadiusMm: one.pinDiameterMm / 2,
 			},
 			{
-				part: "joint",
-				material: joint.metal,
-				fromStationMm: joint.stationMm - joint.collarMm,
-				toStationMm: joint.stationMm + joint.collarMm,
+				part,
+				material: one.metal,
+				fromStationMm: one.stationMm - one.collarMm,
+				toStationMm: one.stationMm + one.collarMm,
 				innerRadiusMm: 0,
 				outerRadiusMm: Number.POSITIVE_INFINITY,
 			},

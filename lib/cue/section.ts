@@ -45,6 +45,7 @@ const FITTINGS: ReadonlySet<string> = new Set([
 	"tip",
 	"ferrule",
 	"joint",
+	"end joint",
 	"added weight",
 	"plug",
 ]);

@@ -65,6 +65,7 @@ export function bareRound(p: {
 		splice: { id: "plain", base: { kind: "through" }, cuts: [] },
 		layout: "one-piece",
 		joint: null,
+		endJoint: null,
 		addedWeight: [],
 		plugs: [],
 		buttEndRadiusMm: 0,
