@@ -1,0 +1,115 @@
+import { describe, expect, test } from "vitest";
+import { POST as postAdvice } from "@/app/api/v1/advice/route";
+import { POST as postCue } from "@/app/api/v1/cue/route";
+import { POST as postFit } from "@/app/api/v1/fit/route";
+import { advise } from "@/lib/advice/advise";
+import {
+	adviceResponseSchema,
+	cueResponseSchema,
+	fitResponseSchema,
+	problemDetailsSchema,
+} from "@/lib/forms/api-responses";
+import { must } from "@/lib/numerics/outcome";
+import { withStature } from "../support/inputs";
+
+const ask = (post: (request: Request) => Promise<Response>, body: unknown) =>
+	post(
+		new Request("http://localhost/", {
+			method: "POST",
+			body: typeof body === "string" ? body : JSON.stringify(body),
+		}),
+	);
+const cue = {
+	lengthMm: 1473,
+	buttDiameterMm: 29,
+	tipDiameterMm: 9.5,
+	shaftWood: "white-ash",
+	buttWood: "gaboon-ebony",
+};
+
+describe("answers have the described form", () => {
+	test("cue, unweighted and weighted", async () => {
+		const plain = await (await ask(postCue, { cue })).json();
+		expect(cueResponseSchema.parse(plain).plan).toBeNull();
+		const weighted = cueResponseSchema.parse(
+			await (await ask(postCue, { cue, wantedMassG: 520 })).json(),
+		);
+		expect(weighted.mass.massG.value).toBeCloseTo(520, 6);
+	});
+	test("fit", async () => {
+		const body = {
+			player: { statureMm: 1780, gripCircleReadingsMm: [29, 29.5] },
+			stance: { gameId: "snooker" },
+		};
+		const answer = fitResponseSchema.parse(
+			await (await ask(postFit, body)).json(),
+		);
+		expect(answer.grip.circleMm.value).toBe(29.25);
+	});
+	test("advice, the very figures the pages compute", async () => {
+		const answer = await (
+			await ask(postAdvice, { player: { statureMm: 1750 } })
+		).json();
+		adviceResponseSchema.parse(answer);
+		expect(answer).toEqual(
+			JSON.parse(JSON.stringify(must(advise(withStature(1750))))),
+		);
+	});
+	test("an empty object is a fitting with nothing said", async () => {
+		expect((await ask(postAdvice, {})).status).toBe(200);
+	});
+});
+
+describe("errors are RFC 9457 problem details", () => {
+	const problem = async (response: Response) => {
+		expect(response.headers.get("content-type")).toBe(
+			"application/problem+json",
+		);
+		const details = problemDetailsSchema.parse(await response.json());
+		expect(details.status).toBe(response.status);
+		return details;
+	};
+	test("not JSON", async () => {
+		expect((await problem(await ask(postAdvice, "{"))).type).toBe(
+			"/problems/not-json",
+		);
+		expect((await problem(await ask(postAdvice, ""))).status).toBe(400);
+	});
+	test("too large", async () => {
+		expect(
+			(await problem(await ask(postAdvice, `"${"x".repeat(70_000)}"`))).status,
+		).toBe(413);
+	});
+	test("out of range: field, value and bound", async () => {
+		const { errors } = await problem(
+			await ask(postCue, { cue: { ...cue, lengthMm: 99 } }),
+		);
+		expect(errors[0]).toMatchObject({
+			pointer: "/cue/lengthMm",
+			value: 99,
+			min: 900,
+		});
+	});
+	test("well formed but impossible: 422 with the model's refusal", async () => {
+		const { status, errors } = await problem(
+			await ask(postCue, { cue, wantedMassG: 301 }),
+		);
+		expect(status).toBe(422);
+		expect(errors[0]).toMatchObject({
+			code: "weight-below-natural",
+			field: "wantedMassG",
+			value: 301,
+		});
+	});
+	test.each([
+		null,
+		3,
+		"text",
+		[],
+		{ player: null },
+		{ wishes: { massG: "500" } },
+		{ stance: { gameId: 1 } },
+	])("%j is refused, not thrown", async (body) => {
+		expect((await problem(await ask(postAdvice, body))).status).toBe(400);
+	});
+});

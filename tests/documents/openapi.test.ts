@@ -1,0 +1,68 @@
+import { existsSync } from "node:fs";
+import { Validator } from "@seriousme/openapi-schema-validator";
+import { describe, expect, test } from "vitest";
+import { openApiDocument } from "@/lib/documents/openapi";
+import {
+	adviceBodySchema,
+	cueBodySchema,
+	fitBodySchema,
+} from "@/lib/forms/api-requests";
+
+interface Post {
+	readonly post: {
+		readonly requestBody: {
+			readonly content: {
+				readonly "application/json": { readonly example: unknown };
+			};
+		};
+	};
+}
+const document = () =>
+	JSON.parse(JSON.stringify(openApiDocument())) as Record<string, unknown> & {
+		openapi: string;
+		paths: Record<string, Post>;
+		components: {
+			schemas: Record<string, { properties: Record<string, unknown> }>;
+		};
+	};
+
+/** OpenAPI 3.1 by its published JSON Schema, through a general-purpose validator. */
+describe("the OpenAPI document", () => {
+	test("is accepted as OpenAPI 3.1", async () => {
+		const result = await new Validator().validate(document());
+		expect(result.errors).toBeUndefined();
+		expect(result.valid).toBe(true);
+	});
+	test("the validator would notice", async () => {
+		const broken = document();
+		broken.paths["/api/v1/cue"] = { post: { responses: 3 } } as unknown as Post;
+		expect((await new Validator().validate(broken)).valid).toBe(false);
+	});
+	test("every path is a route, and its example passes the route's own schema", () => {
+		const bodies = {
+			cue: cueBodySchema,
+			fit: fitBodySchema,
+			advice: adviceBodySchema,
+		};
+		const paths = Object.entries(document().paths);
+		expect(paths).toHaveLength(3);
+		for (const [path, { post }] of paths) {
+			expect(existsSync(`app${path}/route.ts`), path).toBe(true);
+			const name = path.split("/").at(-1) as keyof typeof bodies;
+			expect(
+				bodies[name].safeParse(
+					post.requestBody.content["application/json"].example,
+				).success,
+				path,
+			).toBe(true);
+		}
+	});
+	test("names carry units and bounds are the forms' own", () => {
+		expect(document().components.schemas.CueBody?.properties).toMatchObject({
+			cue: {
+				properties: { lengthMm: { minimum: 900, maximum: 1650 } },
+				additionalProperties: false,
+			},
+		});
+	});
+});
