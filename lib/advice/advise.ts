@@ -1,5 +1,10 @@
 import { checkRules, type RuleFinding } from "@/lib/build/rules";
-import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
+import {
+	accept,
+	type Caution,
+	type Outcome,
+	type Refusal,
+} from "@/lib/numerics/outcome";
 import { type Body, bodyFrom } from "@/lib/player/body";
 import { type GripCircle, gripCircleFrom } from "@/lib/player/hand";
 import { band90, type Estimate } from "@/lib/reference/estimate";
@@ -121,9 +126,9 @@ export function advise(input: FittingInput): Outcome<Advice> {
 }
 
 /**
- * Builds to the weight needed. A weight nobody wished for gives way to the wood: where every wood of
- * the budget is already heavier, the weight advised is the wood's own and a caution says so. A wish
- * stays as it is, refusal and all.
+ * Builds to the weight needed. A weight nobody wished for gives way to the wood: where the build is
+ * already heavier, or has no room for the metal, the nearest weight it can be had at is advised and a
+ * caution says so. A wish stays as it is, refusal and all.
  */
 function buildTo({
 	massNeed,
@@ -139,43 +144,65 @@ function buildTo({
 	const mass = massNeed.figure;
 	const built = buildFor({ ...need, massG: mass.value });
 	if (!built.ok) return built;
-	const { plan, natural } = built.value;
+	const { plan, natural, request } = built.value;
 	if (plan.ok || mass.basis === "wish")
 		return accept({ build: built.value, mass, cautions: [] });
-	const naturalMassG = natural.massG.value;
-	const nearest = snapTo(Math.max(naturalMassG, mass.exact), mass.step);
+	const nearest = nearestMass(plan.refusals, mass.step);
+	if (nearest === null)
+		return accept({ build: built.value, mass, cautions: [] });
 	const rebuilt = buildFor({
 		...need,
 		input: {
 			...need.input,
-			wishes: { ...need.input.wishes, buttWood: built.value.request.buttWood },
+			wishes: { ...need.input.wishes, buttWood: request.buttWood },
 		},
-		massG: nearest,
+		massG: nearest.massG,
 	});
 	if (!rebuilt.ok) return rebuilt;
+	const { sd } = natural.massG;
 	return accept({
 		build: rebuilt.value,
 		mass: {
 			...mass,
-			value: nearest,
-			band: band90(natural.massG),
-			sd: natural.massG.sd,
-			sureness: surenessOf({
-				sd: natural.massG.sd,
-				feltDifference: FELT.massG,
-			}),
+			value: nearest.massG,
+			sd,
+			band: band90({ value: nearest.massG, sd }),
+			sureness: surenessOf({ sd, feltDifference: FELT.massG }),
 		},
 		cautions: [
 			{
-				code: "mass-raised-to-wood",
+				code: nearest.code,
 				facts: {
 					wantedG: mass.exact,
-					naturalMassG,
-					buttWood: built.value.request.buttWood,
+					naturalMassG: natural.massG.value,
+					nearestG: nearest.massG,
+					buttWood: request.buttWood,
 				},
 			},
 		],
 	});
+}
+
+/** The bench's nearest step inside what a refused plan says can be had. */
+function nearestMass(
+	refusals: readonly Refusal[],
+	step: number,
+): { code: string; massG: number } | null {
+	for (const { code, facts } of refusals) {
+		const nearestMassG = facts?.nearestMassG;
+		if (typeof nearestMassG !== "number") continue;
+		if (code === "weight-below-natural")
+			return {
+				code: "mass-raised-to-wood",
+				massG: Math.ceil(nearestMassG / step) * step,
+			};
+		if (code === "weight-above-bore")
+			return {
+				code: "mass-lowered-to-bore",
+				massG: Math.floor(nearestMassG / step) * step,
+			};
+	}
+	return null;
 }
 
 function balanceFigure({ plan, natural }: Build): Figure {
@@ -214,8 +241,8 @@ function balanceCautions({
 	lengthMm: number;
 }): Caution[] {
 	const { min, max } = usualBalanceMm(lengthMm);
-	const { value } = balance;
-	if (gameId === "carom" || (value >= min - 1 && value <= max + 1)) return [];
+	const { exact } = balance;
+	if (gameId === "carom" || (exact >= min - 1 && exact <= max + 1)) return [];
 	return [
 		{
 			code: "balance-outside-usual",

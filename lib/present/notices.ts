@@ -69,6 +69,8 @@ export function cautionText(
 			return `The hand would take ${formatLengthBand({ low: number(facts, "lowMm"), high: number(facts, "highMm") }, system, "diameter")}; the bench turns ${formatLengthBand({ low: number(facts, "benchMinMm"), high: number(facts, "benchMaxMm") }, system, "diameter")}.`;
 		case "mass-raised-to-wood":
 			return `The figures point to ${g("wantedG")}, but this build in ${woodName(String(facts?.buttWood) as WoodId).toLowerCase()} weighs about ${g("naturalMassG")} with nothing added. A lighter butt wood or a slimmer butt would bring it down.`;
+		case "mass-lowered-to-bore":
+			return `The figures point to ${g("wantedG")}, but the bore that leaves sound wood has room for ${g("nearestG")} at most. A denser butt wood or a thicker butt would allow more.`;
 		case "balance-outside-usual":
 			return `A balance point ${mm("balanceFromButtMm")} from the butt end is outside the usual ${formatLengthBand({ low: number(facts, "lowMm"), high: number(facts, "highMm") }, system)} (common practice).`;
 		case "wood-dust":
