@@ -155,6 +155,12 @@ describe("other numbers", () => {
 	});
 });
 
+test("what the bench turns and gauges keeps its hundredths; odd quarters of a millimetre are kept as they are", () => {
+	expect(formatLength(0.05, "metric", "bench")).toBe("0.05\u00a0mm");
+	expect(formatLength(28.25, "metric", "diameter")).toBe("28.25\u00a0mm");
+	expect(formatLength(28.2, "metric", "diameter")).toBe("28.2\u00a0mm");
+});
+
 describe("what is written can be read back", () => {
 	/** Half a step of each format, in mm, and the bits a conversion loses. */
 	const stepMm = (system: UnitSystem, kind: LengthKind): number => {
@@ -164,6 +170,7 @@ describe("what is written can be read back", () => {
 				diameter: 0.1,
 				station: 1,
 				gap: 0.1,
+				bench: 0.01,
 				body: 5,
 				limb: 5,
 			}[kind];
@@ -173,6 +180,7 @@ describe("what is written can be read back", () => {
 				diameter: 0.001,
 				station: 0.01,
 				gap: 0.01,
+				bench: 0.001,
 				body: 0.25,
 				limb: 0.25,
 			}[kind],
