@@ -8,7 +8,7 @@ import { ADULT_STATURE, type Sex } from "@/lib/reference/body-adult";
 import { CHILD_AGES } from "@/lib/reference/body-child";
 import type { CitationId } from "@/lib/reference/citations";
 import type { Estimate, Standing } from "@/lib/reference/estimate";
-import { conditioned, type Gaussian, mixed } from "./gaussian";
+import { type Gaussian, given, mixed } from "./gaussian";
 import {
 	type MeasuredLength,
 	type PlayerMeasures,
@@ -51,22 +51,16 @@ export function bodyFrom(measures: PlayerMeasures): Outcome<Body> {
 	const populations = populationsFor(measures, childWeight);
 	const joint = givenReadings(populations, readings);
 
-	const mean = [...joint.mean];
-	const covariance = joint.covariance.map((row) => [...row]);
-	for (const r of readings) {
-		mean[r.index] = r.value;
-		for (const row of covariance) row[r.index] = 0;
-		const own = (covariance[r.index] as number[]).fill(0);
-		own[r.index] = r.sd ** 2;
-	}
-
 	const isChildModel = childWeight >= 0.5;
-	const measured = new Set<BodyLength>(readings.map((r) => r.name));
+	const measured = new Map<BodyLength, number>(
+		readings.map((r) => [r.name, r.value]),
+	);
 	const estimate = (name: BodyLength): Estimate => {
 		const i = indexOfLength(name);
 		return {
-			value: mean[i] as number,
-			sd: Math.sqrt(covariance[i]?.[i] as number),
+			// To the last digit as read: sums above round.
+			value: measured.get(name) ?? (joint.mean[i] as number),
+			sd: Math.sqrt(joint.covariance[i]?.[i] as number),
 			...originOf(name, measured, childWeight, measures.ageYears),
 		};
 	};
@@ -75,7 +69,7 @@ export function bodyFrom(measures: PlayerMeasures): Outcome<Body> {
 			BODY_LENGTHS.map((name) => [name, estimate(name)]),
 		) as Record<BodyLength, Estimate>),
 		isChildModel,
-		covarianceMm2: covariance,
+		covarianceMm2: joint.covariance,
 		cautions: [
 			...rangeCautions(measures, isChildModel),
 			...disagreements(populations, readings),
@@ -109,14 +103,8 @@ function givenReadings(
 	readings: readonly Reading[],
 ): Gaussian {
 	const parts = populations.map(({ weight, of }) => {
-		let state = of;
-		let logWeight = Math.log(weight);
-		for (const r of readings) {
-			const step = conditioned(state, r.index, r.value, r.sd);
-			state = step.posterior;
-			logWeight += step.logDensity;
-		}
-		return { logWeight, of: state };
+		const { posterior, logDensity } = given(of, readings);
+		return { logWeight: Math.log(weight) + logDensity, of: posterior };
 	});
 	const most = Math.max(...parts.map((p) => p.logWeight));
 	return mixed(
@@ -159,7 +147,7 @@ function populationsFor(
 
 function originOf(
 	name: BodyLength,
-	measured: ReadonlySet<BodyLength>,
+	measured: ReadonlyMap<BodyLength, number>,
 	childWeight: number,
 	ageYears: number | undefined,
 ): { standing: Standing; sources: readonly CitationId[] } {

@@ -48,26 +48,64 @@ export function chained(links: readonly LinearLink[]): Gaussian {
 	return { mean, covariance };
 }
 
-/** The distribution after reading variable `index`, and the log density of that reading before it. */
-export function conditioned(
+/** A reading of one variable and its own error. */
+export interface ReadingOf {
+	readonly index: number;
+	readonly value: number;
+	readonly sd: number;
+}
+
+/**
+ * The distribution given readings, and their log density before them. The readings stand as they are;
+ * their errors widen everything that leans on them: with x̂ = x̄ + K(r − x̄) for exact readings, the
+ * errors add K·diag(sd²)·Kᵀ.
+ */
+export function given(
 	prior: Gaussian,
-	index: number,
-	reading: number,
-	readingSd: number,
+	readings: readonly ReadingOf[],
 ): { posterior: Gaussian; logDensity: number } {
-	const column = prior.covariance.map((row) => at(row, index));
-	const variance = at(column, index) + readingSd ** 2;
-	const surprise = reading - at(prior.mean, index);
-	const gain = column.map((c) => c / variance);
+	const mean = [...prior.mean];
+	let covariance = prior.covariance.map((row) => [...row]);
+	// leaning[i][k]: how far variable i moves with reading k.
+	const leaning = mean.map(() => readings.map(() => 0));
+	let logDensity = 0;
+	for (const [k, { index, value, sd }] of readings.entries()) {
+		const column = covariance.map((row) => at(row, index));
+		const variance = at(column, index);
+		if (!(variance > 0))
+			throw new RangeError(`variable ${index} read twice, or known before`);
+		const gain = column.map((c) => c / variance);
+		const surprise = value - at(mean, index);
+		const before = [...(leaning[index] as number[])];
+		const seen = readings.reduce(
+			(sum, r, j) => sum + (at(before, j) * r.sd) ** 2,
+			variance + sd ** 2,
+		);
+		logDensity -= 0.5 * (surprise ** 2 / seen + Math.log(2 * Math.PI * seen));
+		for (const [i, g] of gain.entries()) {
+			mean[i] = at(mean, i) + g * surprise;
+			const row = leaning[i] as number[];
+			for (let j = 0; j < row.length; j++)
+				row[j] = at(row, j) + g * ((j === k ? 1 : 0) - at(before, j));
+		}
+		covariance = covariance.map((row, i) =>
+			row.map((c, j) => c - at(gain, i) * at(column, j)),
+		);
+	}
 	return {
 		posterior: {
-			mean: prior.mean.map((m, i) => m + at(gain, i) * surprise),
-			covariance: prior.covariance.map((row, i) =>
-				row.map((c, j) => c - at(gain, i) * at(column, j)),
+			mean,
+			covariance: covariance.map((row, i) =>
+				row.map((c, j) =>
+					readings.reduce(
+						(sum, r, k) =>
+							sum + at(leaning[i], k) * at(leaning[j], k) * r.sd ** 2,
+						c,
+					),
+				),
 			),
 		},
-		logDensity:
-			-0.5 * (surprise ** 2 / variance + Math.log(2 * Math.PI * variance)),
+		logDensity,
 	};
 }
 

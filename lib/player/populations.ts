@@ -1,7 +1,8 @@
 import {
 	ADULT_BY_STATURE,
 	ADULT_BY_STATURE_AND_SPAN,
-	ADULT_SHARES,
+	ADULT_EYE_SHARE,
+	ADULT_HIP_HEIGHT,
 	ADULT_STATURE,
 	type Regression,
 	type Sex,
@@ -64,11 +65,22 @@ const start = (mean: number, sd: number): LinearLink => ({
 	residualSd: sd,
 });
 
+function hipOnStature(sex: Sex): LinearLink {
+	const { meanMm: mu, sdMm: sigma } = ADULT_STATURE[sex];
+	const { meanMm, sdMm, shareMean: r, shareSd } = ADULT_HIP_HEIGHT[sex];
+	const slope =
+		((sdMm ** 2 - (shareSd * mu) ** 2) / sigma ** 2 + r ** 2) / (2 * r);
+	return {
+		intercept: meanMm - slope * mu,
+		slopes: [[STATURE, slope]],
+		residualSd: Math.sqrt(sdMm ** 2 - (slope * sigma) ** 2),
+	};
+}
+
 /** Joint distribution of adult lengths; lengths are independent given stature and span. */
 export function adults(sex: Sex): Gaussian {
 	const both = ADULT_BY_STATURE_AND_SPAN[sex];
 	const { meanMm, sdMm } = ADULT_STATURE[sex];
-	const shares = ADULT_SHARES[sex];
 	return chained([
 		start(meanMm, sdMm),
 		fromRegression(ADULT_BY_STATURE[sex].span),
@@ -76,13 +88,13 @@ export function adults(sex: Sex): Gaussian {
 		fromRegression(both.forearmGrip),
 		fromRegression(both.biacromial),
 		fromRegression(both.acromialHeight),
-		share(shares.eyeHeight, meanMm),
+		share(ADULT_EYE_SHARE[sex], meanMm),
 		{
 			intercept: 0,
 			slopes: [[STATURE, WINTER_FRACTIONS.chinHeight]],
 			residualSd: CHIN_SD_MM,
 		},
-		share(shares.hipHeight, meanMm),
+		hipOnStature(sex),
 		fromRegression(both.handLength),
 	]);
 }

@@ -100,45 +100,40 @@ export const ADULT_STATURE: Readonly<
 	},
 };
 
-interface Share {
-	readonly ratio: number;
-	readonly sd: number;
-}
-
 /**
- * Lengths as shares of stature, mean and standard deviation of individual shares.
- * eyeHeight: stature − sitting height + sitting eye height. hipHeight: trochanterion.
- * acromionRadiale: shoulder to elbow joint, without the elbow's thickness.
+ * Hip (trochanterion) height on stature. The survey's regressions in hand do not hold it; slope and
+ * residual follow from its printed mean m, SD s, mean share r and share SD q, stature's being μ and σ:
+ * b = ((s² − q²μ²)/σ² + r²)/(2r), residual² = s² − b²σ².
  */
-export const ADULT_SHARES: Readonly<
+export const ADULT_HIP_HEIGHT: Readonly<
 	Record<
 		Sex,
-		Readonly<
-			Record<
-				| "eyeHeight"
-				| "hipHeight"
-				| "acromionRadiale"
-				| "shoulderElbow"
-				| "hipBreadth",
-				Share
-			>
-		>
+		{ meanMm: number; sdMm: number; shareMean: number; shareSd: number }
 	>
 > = {
-	male: {
-		eyeHeight: { ratio: 0.9352, sd: 0.005 },
-		hipHeight: { ratio: 0.51285, sd: 0.0152 },
-		acromionRadiale: { ratio: 0.19087, sd: 0.00605 },
-		shoulderElbow: { ratio: 0.20708, sd: 0.00599 },
-		hipBreadth: { ratio: 0.19696, sd: 0.01291 },
-	},
+	male: { meanMm: 900.93, sdMm: 49.17, shareMean: 0.51285, shareSd: 0.0152 },
 	female: {
-		eyeHeight: { ratio: 0.9331, sd: 0.0048 },
-		hipHeight: { ratio: 0.51898, sd: 0.01445 },
-		acromionRadiale: { ratio: 0.19107, sd: 0.00649 },
-		shoulderElbow: { ratio: 0.20526, sd: 0.00609 },
-		hipBreadth: { ratio: 0.21737, sd: 0.01528 },
+		meanMm: 845.35,
+		sdMm: 44.68,
+		shareMean: 0.51898,
+		shareSd: 0.01445,
 	},
+};
+
+/** Eye height (stature − sitting height + sitting eye height) as a share of stature, mean and SD of individual shares. */
+export const ADULT_EYE_SHARE: Readonly<
+	Record<Sex, { ratio: number; sd: number }>
+> = {
+	male: { ratio: 0.9352, sd: 0.005 },
+	female: { ratio: 0.9331, sd: 0.0048 },
+};
+
+/** Mean shares of stature of the shoulder to the elbow's joint, and to the underside of the bent elbow. */
+export const UPPER_ARM_SHARES: Readonly<
+	Record<Sex, { toJoint: number; toUnderside: number }>
+> = {
+	male: { toJoint: 0.19087, toUnderside: 0.20708 },
+	female: { toJoint: 0.19107, toUnderside: 0.20526 },
 };
 
 /**

@@ -114,7 +114,7 @@ export const USUAL_CUE_PULL = {
 	referenceStatureMm: 1750,
 	scaleMm: 200,
 	elbowDegPerT: -14,
-	gripMmPerT: -45,
+	gripMmPerT: -50,
 	/** Bridge length follows stature below the reference with this power; constant above. */
 	bridgePower: 0.5,
 } as const;
