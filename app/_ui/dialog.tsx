@@ -6,7 +6,8 @@ import styles from "./dialog.module.css";
 
 /**
  * A question that has to be answered first. Give `trigger` for one that opens itself, or `open` and
- * `onOpenChange` to hold it from outside. Close from inside with `DialogClose`.
+ * `onOpenChange` to hold it from outside. Close from inside with `DialogClose`; the first
+ * button gets the focus, so put the harmless answer first.
  */
 export function Dialog({
 	trigger,

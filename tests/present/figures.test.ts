@@ -155,7 +155,7 @@ describe("other numbers", () => {
 	});
 });
 
-test("what the bench turns and gauges keeps its hundredths; odd quarters of a millimetre are kept as they are", () => {
+it("writes what the bench gauges to the hundredth, and odd quarters of a millimetre as they are", () => {
 	expect(formatLength(0.05, "metric", "bench")).toBe("0.05\u00a0mm");
 	expect(formatLength(28.25, "metric", "diameter")).toBe("28.25\u00a0mm");
 	expect(formatLength(28.2, "metric", "diameter")).toBe("28.2\u00a0mm");

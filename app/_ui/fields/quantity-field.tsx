@@ -1,7 +1,6 @@
 "use client";
 
 import { useState } from "react";
-import type { UnitSystem } from "@/lib/units/quantity";
 import { useUnits } from "../preferences/units";
 import { type EstimateWords, Field } from "./field";
 import styles from "./field.module.css";
@@ -11,6 +10,7 @@ import {
 	type QuantitySpec,
 	readTyped,
 	refusedWords,
+	settledText,
 } from "./quantity";
 
 /**
@@ -103,18 +103,6 @@ export function QuantityField({
 			)}
 		</Field>
 	);
-}
-
-/** The text with the unit that a bare number was taken in. */
-export function settledText(
-	text: string,
-	spec: QuantitySpec,
-	system: UnitSystem,
-): string {
-	const read = readTyped(text, spec, system);
-	return read.ok && read.assumedUnit
-		? `${text.trim()} ${read.assumedUnit}`
-		: text;
 }
 
 export function Understood({

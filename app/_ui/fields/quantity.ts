@@ -78,6 +78,18 @@ export function readTyped(
 		: parsed;
 }
 
+/** The text with the unit that a bare number was taken in. */
+export function settledText(
+	text: string,
+	spec: QuantitySpec,
+	system: UnitSystem,
+): string {
+	const read = readTyped(text, spec, system);
+	return read.ok && read.assumedUnit
+		? `${text.trim()} ${read.assumedUnit}`
+		: text;
+}
+
 export const asQuantity = (value: number, spec: QuantitySpec): Quantity =>
 	spec.dimension === "length"
 		? { mm: value, kind: spec.kind }

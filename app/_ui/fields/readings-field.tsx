@@ -13,8 +13,8 @@ import {
 	type QuantitySpec,
 	readTyped,
 	refusedWords,
+	settledText,
 } from "./quantity";
-import { settledText } from "./quantity-field";
 
 /** Several readings of one thing, with their mean and how far apart they lie. */
 export function ReadingsField({

@@ -16,9 +16,10 @@ import {
 	type QuantitySpec,
 	readTyped,
 	refusedWords,
+	settledText,
 	written,
 } from "./quantity";
-import { settledText, Understood } from "./quantity-field";
+import { Understood } from "./quantity-field";
 import styles from "./slider-field.module.css";
 
 /** How far one press of an arrow key goes, in mm or g. */
