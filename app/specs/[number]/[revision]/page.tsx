@@ -68,28 +68,30 @@ export default async function SpecPage(props: SpecParams) {
 					replaces this one.
 				</Notice>
 			)}
-			<Figures>
-				<FigureCard
-					{...figureView({ id: "length", figure: figures.length, system })}
-				/>
-				<FigureCard
-					{...figureView({ id: "mass", figure: figures.mass, system })}
-				/>
-				<FigureCard
-					{...figureView({
-						id: "butt",
-						figure: figures.butt,
-						system,
-						rangeMm: buttRangeMm,
-					})}
-				/>
-				<FigureCard
-					{...figureView({ id: "tip", figure: figures.tip, system })}
-				/>
-				<FigureCard
-					{...figureView({ id: "balance", figure: figures.balance, system })}
-				/>
-			</Figures>
+			<Section title="The figures">
+				<Figures>
+					<FigureCard
+						{...figureView({ id: "length", figure: figures.length, system })}
+					/>
+					<FigureCard
+						{...figureView({ id: "mass", figure: figures.mass, system })}
+					/>
+					<FigureCard
+						{...figureView({
+							id: "butt",
+							figure: figures.butt,
+							system,
+							rangeMm: buttRangeMm,
+						})}
+					/>
+					<FigureCard
+						{...figureView({ id: "tip", figure: figures.tip, system })}
+					/>
+					<FigureCard
+						{...figureView({ id: "balance", figure: figures.balance, system })}
+					/>
+				</Figures>
+			</Section>
 			{earlier !== null && (
 				<Section
 					title={`Changed since revision ${revision - 1}`}
