@@ -127,10 +127,13 @@ export const SEAT_HEIGHT_MM: Assumed = { value: 510, sd: 40 };
 export const SEATED_HIP_ABOVE_SEAT_SHARE = 0.045;
 
 /** Limits of the figure, deg: trunk from upright, neck bent back against the trunk, and what a frame allows. */
-export const TRUNK_MAX_DEG = { standing: 95, seated: 75, frame: 40 } as const;
+export const TRUNK_MAX_DEG = { standing: 95, seated: 75, frame: 60 } as const;
 export const NECK_EXTENSION_MAX_DEG = 65;
 /** Shoulder to the elbow's line over upper arm: past this the arm is lifted as far as it goes. */
 export const ARM_LIFT_MAX_RATIO = 0.92;
+/** A bridge arm that has to reach this much of its chord straight down and across opens at the elbow, up to nearly straight. */
+export const BRIDGE_REACH_EASY_RATIO = 0.85;
+export const BRIDGE_ELBOW_OPEN_DEG = 176;
 /** A player leans over the cue at least this far, deg; one who would have to stand straighter wants a step. */
 export const LEAST_TRUNK_DEG = 12;
 /** A step higher than this is no longer a step, mm. */

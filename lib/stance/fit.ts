@@ -37,6 +37,8 @@ const TRUST_SD = 1.5;
 const NEAREST_STEPS = 12;
 const CLOSING_STEPS = 30;
 const CLOSED_MM = 1e-7;
+/** A move shorter than this, in standard deviations, changes nothing a coach could see. */
+const SETTLED_SD = 1e-4;
 
 /**
  * The style nearest to what was said, in standard deviations, that gives the measured span:
@@ -59,9 +61,10 @@ export function fitStyleToSpan(p: {
 	let now: StyleValues = start;
 	let linkage = solveLinkage(figure, now, at);
 
+	let closing = false;
 	for (let step = 0; step < NEAREST_STEPS + CLOSING_STEPS; step++) {
 		const residualMm = linkage.spanMm - spanMm;
-		const closing = step >= NEAREST_STEPS;
+		closing ||= step >= NEAREST_STEPS;
 		if (Math.abs(residualMm) < CLOSED_MM && (closing || step === 0)) break;
 		const { byStyle } = spanSlopes({
 			lengths,
@@ -84,7 +87,10 @@ export function fitStyleToSpan(p: {
 		const longest = Math.hypot(
 			...free.map((n, i) => (moves[i] as number) / sd(n)),
 		);
-		if (longest < 1e-10) break;
+		if (longest < (closing ? 1e-14 : SETTLED_SD)) {
+			if (closing) break;
+			closing = true;
+		}
 		const part = Math.min(1, TRUST_SD / longest);
 		const next: Record<keyof StyleValues, number> = { ...now };
 		for (const [i, n] of free.entries()) {

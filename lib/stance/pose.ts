@@ -41,6 +41,7 @@ export interface Shortfall {
 		| "chin-below-cue"
 		| "chin-above-cue"
 		| "elbow-cannot-rise"
+		| "grip-hand-out-of-reach"
 		| "neck-at-limit"
 		| "span-not-reached";
 	readonly value: number;
@@ -223,7 +224,10 @@ function shortfallsOf({ linkage, values, at, fit }: Stand): Shortfall[] {
 		});
 	if (linkage.armLiftRatio > 1)
 		found.push({
-			code: "elbow-cannot-rise",
+			code:
+				linkage.points.gripElbow.z > linkage.points.gripShoulder.z
+					? "elbow-cannot-rise"
+					: "grip-hand-out-of-reach",
 			value: linkage.armLiftRatio,
 			bound: 1,
 			unit: "ratio",

@@ -229,7 +229,10 @@ function cautionsOf(body: Body, stand: Stand, predicted: Estimate): Caution[] {
 		});
 	if (linkage.armLiftRatio > 1)
 		cautions.push({
-			code: "forearm-not-upright",
+			code:
+				linkage.points.gripElbow.z > linkage.points.gripShoulder.z
+					? "forearm-not-upright"
+					: "grip-hand-out-of-reach",
 			facts: { armLiftRatio: linkage.armLiftRatio },
 		});
 	return cautions;

@@ -1,8 +1,13 @@
 import { accept, type Outcome, refuse } from "@/lib/numerics/outcome";
+import { rootBetween } from "@/lib/numerics/roots";
 import type { Body } from "@/lib/player/body";
 import { BODY_LENGTHS } from "@/lib/player/populations";
 import { ANSWER_SD_MM, answerRefusals, type StanceAnswers } from "./answers";
-import { CHIN_ABOVE_CUE_MM } from "./assumptions";
+import {
+	BRIDGE_ELBOW_OPEN_DEG,
+	BRIDGE_REACH_EASY_RATIO,
+	CHIN_ABOVE_CUE_MM,
+} from "./assumptions";
 import { type Figure, figureFrom } from "./figure";
 import { fitStyleToSpan, type StyleFit } from "./fit";
 import {
@@ -65,7 +70,12 @@ export function standAt(p: {
 	const level = situationOf(answers);
 	const stepNeeded = stepNeededMm(figure, valuesOf(usual), level);
 	const at = { ...level, stepMm: stepNeeded ?? 0 };
-	const style = asUprightAsHeightAllows(usual, figure, at);
+	const style = reachingTheCloth(
+		asUprightAsHeightAllows(usual, figure, at),
+		figure,
+		at,
+		answers.bridgeElbowMaxDeg ?? BRIDGE_ELBOW_OPEN_DEG,
+	);
 	const asked = valuesOf(style);
 	const predicted = solveLinkage(figure, asked, at);
 	if (predicted.bridgeReachRatio > 1)
@@ -116,6 +126,31 @@ function asUprightAsHeightAllows(
 					sd: Math.min(sd, low.sd),
 				},
 			};
+}
+
+/** Shoulders kept high over the cloth: the bridge elbow opens as far as it takes and is allowed. */
+function reachingTheCloth(
+	style: Style,
+	figure: Figure,
+	at: Situation,
+	mostDeg: number,
+): Style {
+	const easy = (elbowDeg: number) =>
+		BRIDGE_REACH_EASY_RATIO -
+		solveLinkage(figure, { ...valuesOf(style), bridgeElbowDeg: elbowDeg }, at)
+			.bridgeReachRatio;
+	const { value, sd } = style.bridgeElbowDeg;
+	if (easy(value) >= 0 || value >= mostDeg) return style;
+	const opened = rootBetween({
+		f: easy,
+		from: value,
+		to: mostDeg,
+		tolerance: 1e-6,
+	});
+	return {
+		...style,
+		bridgeElbowDeg: { value: opened.converged ? opened.root : mostDeg, sd },
+	};
 }
 
 /** The span as read at the table, or what is left of the cue in hand between bridge and grip. */

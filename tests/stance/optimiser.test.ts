@@ -1,7 +1,8 @@
 /**
  * The pose against a general-purpose optimiser: ml-levenberg-marquardt (npm) minimises the same
  * conditions, written out afresh below with rotation matrices from ml-matrix, over trunk inclination,
- * place of the shoulder line and span. Residuals seen: span within 2e-6 mm, angles within 1e-7 deg.
+ * place of the shoulder line and span. Residuals seen: span within 8e-10 mm, trunk within 2e-11 deg,
+ * the optimiser taking 10 to 80 times as long.
  */
 import { levenbergMarquardt } from "ml-levenberg-marquardt";
 import { Matrix } from "ml-matrix";
@@ -167,9 +168,9 @@ describe("same pose", () => {
 			},
 		);
 		const q = found.parameterValues;
-		expect(Math.abs((q[4] as number) - l.spanMm)).toBeLessThan(1e-4);
-		expect(Math.abs((q[0] as number) - l.theta)).toBeLessThan(1e-7);
+		expect(Math.abs((q[4] as number) - l.spanMm)).toBeLessThan(1e-7);
+		expect(Math.abs((q[0] as number) - l.theta)).toBeLessThan(1e-9);
 		for (const [i, v] of [girdle.x, girdle.y, girdle.z].entries())
-			expect(Math.abs((q[i + 1] as number) - v)).toBeLessThan(1e-4);
+			expect(Math.abs((q[i + 1] as number) - v)).toBeLessThan(1e-7);
 	});
 });

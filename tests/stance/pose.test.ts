@@ -250,8 +250,39 @@ describe("seated and framed players are served", () => {
 			must(bodyFrom({ statureMm: 1750 })).hipHeightMm.value,
 			9,
 		);
-		expect(pose.anglesDeg.trunkInclination).toBeCloseTo(40, 9);
+		expect(pose.anglesDeg.trunkInclination).toBeCloseTo(60, 9);
 	});
+});
+
+test("a tall player in a frame opens the bridge arm and is served", () => {
+	for (const statureMm of [1900, 2000, 2100]) {
+		const { pose } = posed(
+			{ statureMm },
+			{ standingFrame: true, gameId: "american-pool" },
+		);
+		expect(pose.converged).toBe(true);
+		expect(pose.anglesDeg.bridgeElbow).toBeLessThanOrEqual(176.000001);
+		expect(pose.spanMm).toBeGreaterThan(700);
+	}
+	const stiff = posed(
+		{ statureMm: 1900 },
+		{ standingFrame: true, trunkMaxDeg: 42 },
+	).pose;
+	expect(stiff.anglesDeg.bridgeElbow).toBeGreaterThan(
+		posed({ statureMm: 1900 }, { standingFrame: true }).pose.anglesDeg
+			.bridgeElbow,
+	);
+});
+
+test("a trunk too stiff for the grip hand to come down to the cue is said so, with the ratio", () => {
+	const { pose } = posed(
+		{ statureMm: 1950 },
+		{ gameId: "american-pool", trunkMaxDeg: 30, bridgeArm: "straight" },
+	);
+	expect(pose.converged).toBe(false);
+	const s = pose.shortfalls.find((x) => x.code === "grip-hand-out-of-reach");
+	expect(s?.value).toBeGreaterThan(1);
+	expect(s?.bound).toBe(1);
 });
 
 test("glasses keep the head more upright", () => {
