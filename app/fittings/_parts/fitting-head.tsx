@@ -37,7 +37,7 @@ export function FittingHead() {
 			),
 	}));
 	return (
-		<>
+		<div className={styles.top}>
 			<div className={styles.head}>
 				<h1>
 					{fitting.playerName} {fitting.isDemo && <Invented />}
@@ -72,6 +72,6 @@ export function FittingHead() {
 					</ul>
 				</Notice>
 			)}
-		</>
+		</div>
 	);
 }
