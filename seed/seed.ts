@@ -1,0 +1,57 @@
+import { z } from "zod";
+import { answersSchema } from "@/lib/forms/answers";
+import { database } from "@/lib/records/database";
+import { takeNumber } from "@/lib/records/numbers";
+import { playerFieldsSchema } from "@/lib/records/players/data";
+import { searchable } from "@/lib/records/search";
+import demo from "./demo.json";
+
+const demoSchema = z.strictObject({
+	about: z.string(),
+	club: z.string(),
+	recordedAt: z.iso.datetime(),
+	players: z.array(
+		playerFieldsSchema.extend({
+			id: z.string(),
+			fitting: z.strictObject({ id: z.string(), answers: answersSchema }),
+		}),
+	),
+});
+
+const HOUR_MS = 3_600_000;
+
+/** The invented club: one fitting for each player, an hour apart, in the order of the file. */
+export function readDemo() {
+	const { club, recordedAt, players } = demoSchema.parse(demo);
+	return players.map(({ fitting, ...player }, i) => ({
+		player: { ...player, notes: `${player.notes} ${club}.` },
+		fitting,
+		at: new Date(Date.parse(recordedAt) + i * HOUR_MS),
+	}));
+}
+
+/**
+ * Puts the invented demo players and their fittings into a database that has no players, all of them
+ * or none. Gives how many players were added: none where someone is recorded already.
+ */
+export async function seedDemo(): Promise<number> {
+	const entries = readDemo();
+	return database().$transaction(async (transaction) => {
+		if ((await transaction.player.count()) > 0) return 0;
+		for (const { player, fitting, at } of entries) {
+			const stamps = { isDemo: true, createdAt: at, updatedAt: at };
+			await transaction.player.create({
+				data: { ...player, ...stamps, searchName: searchable(player.name) },
+			});
+			await transaction.fitting.create({
+				data: {
+					...fitting,
+					...stamps,
+					number: await takeNumber(transaction, "fitting"),
+					playerId: player.id,
+				},
+			});
+		}
+		return entries.length;
+	});
+}
