@@ -14,6 +14,7 @@ import {
 import { tmpdir } from "node:os";
 import { join, resolve } from "node:path";
 import { createInterface } from "node:readline";
+import { fileURLToPath, pathToFileURL } from "node:url";
 
 const args = process.argv.slice(2);
 const datasource = JSON.parse(args[args.indexOf("--datasource") + 1] ?? "{}");
@@ -23,7 +24,9 @@ if (!url?.startsWith("file:")) {
 		`DATABASE_URL must name a SQLite file as file:<path>, got ${url}`,
 	);
 }
-const file = resolve(url.slice("file:".length).replace(/\?.*$/, ""));
+const file = url.startsWith("file://")
+	? fileURLToPath(url)
+	: resolve(url.slice("file:".length));
 const removeDatabase = (path) => {
 	for (const suffix of ["", "-journal", "-wal", "-shm"]) {
 		rmSync(path + suffix, { force: true });
@@ -35,7 +38,9 @@ const shadowFolders = new Set();
 
 async function connect(path) {
 	const { PrismaLibSql } = await import("@prisma/adapter-libsql");
-	const connection = await new PrismaLibSql({ url: `file:${path}` }).connect();
+	const connection = await new PrismaLibSql({
+		url: pathToFileURL(path).href,
+	}).connect();
 	// The engine sends whole migration scripts as one raw statement; the driver would run the first only.
 	const executeRaw = connection.executeRaw.bind(connection);
 	connection.executeRaw = async (query) => {

@@ -1,0 +1,114 @@
+import { accessSync, constants, mkdirSync } from "node:fs";
+import { createServer, isIP } from "node:net";
+import { dirname, join, resolve } from "node:path";
+import { fileURLToPath, pathToFileURL } from "node:url";
+
+const OLDEST_NODE = [20, 19];
+const DATABASE_NAME = "cue-fitting.db";
+
+/** What is wrong with the environment, one line for each variable, in words for the person starting the app. */
+export class EnvironmentError extends Error {
+	/** @param {string[]} problems */
+	constructor(problems) {
+		super(problems.join("\n"));
+		this.name = "EnvironmentError";
+	}
+}
+
+/**
+ * Reads HOST, PORT, DATA_DIR and DATABASE_URL once, with their defaults. An empty variable counts as
+ * not set. Throws an EnvironmentError that names every variable that is wrong.
+ * @param {NodeJS.ProcessEnv} env
+ */
+export function readEnvironment(env) {
+	const problems = [];
+	const [major = 0, minor = 0] = process.versions.node.split(".").map(Number);
+	const [oldestMajor = 0, oldestMinor = 0] = OLDEST_NODE;
+	if (major < oldestMajor || (major === oldestMajor && minor < oldestMinor)) {
+		problems.push(
+			`Node.js ${OLDEST_NODE.join(".")} or later is needed, this is ${process.versions.node}`,
+		);
+	}
+
+	const host = env.HOST || "127.0.0.1";
+	if (isIP(host) === 0 && !/^[a-z0-9]([a-z0-9.-]*[a-z0-9])?$/i.test(host)) {
+		problems.push(
+			`HOST must be an address or a host name to listen on, such as 127.0.0.1, without scheme or port; got "${host}"`,
+		);
+	}
+
+	const port = Number(env.PORT || "3000");
+	if (
+		!/^\d+$/.test(env.PORT || "3000") ||
+		!(Number.isInteger(port) && port >= 1 && port <= 65_535)
+	) {
+		problems.push(
+			`PORT must be a whole number from 1 to 65535; got "${env.PORT}"`,
+		);
+	}
+
+	const database = databaseFile(env);
+	if ("problem" in database) problems.push(database.problem);
+	if (problems.length > 0) throw new EnvironmentError(problems);
+	const { file, variable } = database;
+	try {
+		mkdirSync(dirname(file), { recursive: true });
+		accessSync(dirname(file), constants.W_OK);
+	} catch (error) {
+		throw new EnvironmentError([
+			`${variable}: cannot write in ${dirname(file)} (${error.code ?? error.message})`,
+		]);
+	}
+	return {
+		host,
+		port,
+		databaseFile: file,
+		databaseUrl: pathToFileURL(file).href,
+		isLoopback:
+			host === "localhost" || host === "::1" || host.startsWith("127."),
+	};
+}
+
+/** @param {NodeJS.ProcessEnv} env */
+function databaseFile(env) {
+	const url = env.DATABASE_URL;
+	if (!url) {
+		return {
+			file: resolve(env.DATA_DIR || "data", DATABASE_NAME),
+			variable: "DATA_DIR",
+		};
+	}
+	const variable = "DATABASE_URL";
+	const path = url.slice("file:".length);
+	if (!url.startsWith("file:") || path === "" || /[?]|:memory:/.test(path)) {
+		return {
+			problem: `DATABASE_URL must name a SQLite file as file:<path>, such as file:${join("data", DATABASE_NAME)}; got one that begins with "${url.split(":")[0]}:"`,
+		};
+	}
+	return {
+		file: url.startsWith("file://") ? fileURLToPath(url) : resolve(path),
+		variable,
+	};
+}
+
+/**
+ * Throws an EnvironmentError, naming HOST or PORT, where the app could not listen there: better
+ * known before a build than after.
+ * @param {{host: string, port: number}} address
+ */
+export function checkAddress({ host, port }) {
+	return new Promise((done, fail) => {
+		const probe = createServer();
+		probe.once("error", (error) => {
+			const { code } = /** @type {NodeJS.ErrnoException} */ (error);
+			const reason =
+				code === "EADDRINUSE"
+					? `PORT ${port} on ${host} is in use by another program: stop it, or set PORT to another`
+					: code === "EACCES"
+						? `PORT ${port} needs rights that this user does not have: set PORT to 1024 or more`
+						: `HOST ${host} is not an address of this machine (${code})`;
+			fail(new EnvironmentError([reason]));
+		});
+		probe.listen(port, host, () => probe.close(() => done(undefined)));
+	});
+}
