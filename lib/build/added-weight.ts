@@ -203,6 +203,10 @@ function loadedPlan(
 		wantedFigure: target.wanted,
 		figure,
 		scale: target.code === "balance-out-of-reach" ? 10 : 0.001,
+		start: {
+			massG: wantedMassG,
+			figure: reach.nearest ? figure(reach.nearest) : reach.low,
+		},
 	});
 	return refuse({
 		code: target.code,

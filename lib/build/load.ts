@@ -1,10 +1,10 @@
 import type { CueDesign } from "@/lib/cue/design";
 import {
 	cylinderIntegrals,
+	cylinderProbe,
 	integrate,
 	type PartIntegrals,
 	sumParts,
-	woodInCylinder,
 } from "@/lib/cue/integrals";
 import { type CueMass, massFrom } from "@/lib/cue/mass";
 import { densityKgM3 } from "@/lib/cue/materials";
@@ -18,6 +18,23 @@ export interface Job {
 	readonly naturalParts: readonly PartIntegrals[];
 	readonly natural: CueMass;
 	readonly metal: MetalId;
+	/** Wood inside bores already looked at, by diameter. */
+	readonly probes: Map<number, Probe>;
+}
+
+type Probe = (fromMm: number, toMm: number) => readonly PartIntegrals[];
+
+/** The wood a bore of this diameter takes out between two stations of the butt. */
+function probe(job: Job, diameterMm: number): Probe {
+	const known = job.probes.get(diameterMm);
+	if (known) return known;
+	const made = cylinderProbe(job.design, {
+		fromMm: 0,
+		toMm: job.design.lengthMm,
+		radiusMm: diameterMm / 2,
+	});
+	job.probes.set(diameterMm, made);
+	return made;
 }
 
 export function jobFor(design: CueDesign, metal: MetalId): Job {
@@ -27,6 +44,7 @@ export function jobFor(design: CueDesign, metal: MetalId): Job {
 		naturalParts,
 		natural: massFrom(design, naturalParts),
 		metal,
+		probes: new Map(),
 	};
 }
 
@@ -62,11 +80,7 @@ function endChange(job: Job, end: EndSlug): Change {
 				radiusMm,
 			}),
 		],
-		drilled: woodInCylinder(design, {
-			fromMm: frontMm,
-			toMm: design.lengthMm,
-			radiusMm,
-		}),
+		drilled: probe(job, end.diameterMm)(frontMm, design.lengthMm),
 	};
 }
 
@@ -86,7 +100,7 @@ function jointChange(job: Job, slug: JointSlug): Change {
 			}),
 		],
 		plug: [],
-		drilled: woodInCylinder(job.design, reach),
+		drilled: probe(job, slug.diameterMm)(reach.fromMm, reach.toMm),
 	};
 }
 
@@ -125,15 +139,12 @@ export function endSlugFor(
 		slugLengthMm,
 		slugFromButtMm,
 	});
-	const longestMm = p.depthMm - slugFromButtMm;
-	if (longestMm <= 0) return null;
-	const result = rootBetween({
-		f: (lengthMm) => endNetG(job, slug(lengthMm)) - p.wantedNetG,
-		from: 0,
-		to: longestMm,
-		tolerance: 1e-9,
+	const lengthMm = lengthFor(job, {
+		diameterMm,
+		longestMm: p.depthMm - slugFromButtMm,
+		excessG: (length) => endNetG(job, slug(length)) - p.wantedNetG,
 	});
-	return result.converged ? slug(result.root) : null;
+	return lengthMm === null ? null : slug(lengthMm);
 }
 
 /** As `endSlugFor`, for the slug behind the joint. */
@@ -144,18 +155,59 @@ export function jointSlugFor(
 		wantedNetG: number;
 	},
 ): JointSlug | null {
+	const { fromStationMm, diameterMm, maxLengthMm } = p.bore;
 	const slug = (slugLengthMm: number): JointSlug => ({
-		fromStationMm: p.bore.fromStationMm,
-		diameterMm: p.bore.diameterMm,
+		fromStationMm,
+		diameterMm,
 		slugLengthMm,
 	});
+	const lengthMm = lengthFor(job, {
+		diameterMm,
+		longestMm: maxLengthMm,
+		excessG: (length) => jointNetG(job, slug(length)) - p.wantedNetG,
+	});
+	return lengthMm === null ? null : slug(lengthMm);
+}
+
+/** Net grams a millimetre of slug adds, taking all wood for butt wood: right to a few per cent. */
+export function gramsPerMm(job: Job, diameterMm: number): number {
+	const { design } = job;
+	const netKgM3 =
+		densityKgM3(design, job.metal).value -
+		densityKgM3(design, design.buttWood).value;
+	return ((Math.PI * diameterMm * diameterMm) / 4) * netKgM3 * 1e-6;
+}
+
+/** Where the nearly straight excess over the length is nil: secant steps, bracketed search if they stray. */
+function lengthFor(
+	job: Job,
+	p: {
+		diameterMm: number;
+		longestMm: number;
+		excessG: (lengthMm: number) => number;
+	},
+): number | null {
+	const { longestMm, excessG } = p;
+	if (!(longestMm > 0)) return null;
+	let rate = gramsPerMm(job, p.diameterMm);
+	let lengthMm = 0;
+	let excess = excessG(0);
+	for (let step = 0; step < 8; step++) {
+		const next = lengthMm - excess / rate;
+		if (!(next >= 0 && next <= longestMm)) break;
+		const nextExcess = excessG(next);
+		if (Math.abs(nextExcess) < 1e-10) return next;
+		if (next !== lengthMm) rate = (nextExcess - excess) / (next - lengthMm);
+		lengthMm = next;
+		excess = nextExcess;
+	}
 	const result = rootBetween({
-		f: (lengthMm) => jointNetG(job, slug(lengthMm)) - p.wantedNetG,
+		f: excessG,
 		from: 0,
-		to: p.bore.maxLengthMm,
+		to: longestMm,
 		tolerance: 1e-9,
 	});
-	return result.converged ? slug(result.root) : null;
+	return result.converged ? result.root : null;
 }
 
 export interface Loaded {

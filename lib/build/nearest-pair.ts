@@ -1,4 +1,4 @@
-import type { Job } from "./load";
+import { type Job, load } from "./load";
 import { type Figure, familiesFor, mostMetal } from "./placements";
 
 /**
@@ -12,36 +12,35 @@ export function nearestPair(
 		wantedFigure: number;
 		figure: Figure;
 		scale: number;
+		/** What the wanted weight itself allows. */
+		start: { massG: number; figure: number };
 	},
 ): { massG: number; figure: number } {
 	const naturalG = job.natural.massG.value;
 	const { netG: mostG } = mostMetal(job);
-	const naturalFigure = p.figure({
-		placement: { metal: job.metal, end: null, joint: null },
-		mass: job.natural,
-		metalMassG: 0,
-		plugMassG: 0,
-		drilledOutMassG: 0,
-	});
-	let best = { massG: naturalG, figure: naturalFigure };
 	const distance = (pair: { massG: number; figure: number }) =>
 		Math.hypot(
 			(pair.massG - p.wantedMassG) / 10,
 			(pair.figure - p.wantedFigure) / p.scale,
 		);
-	const consider = (netG: number) => {
-		for (const figure of nearestFigures(job, netG, p)) {
-			const pair = { massG: naturalG + netG, figure };
-			if (distance(pair) < distance(best)) best = pair;
-		}
+	let best = p.start;
+	const consider = (massG: number, figure: number) => {
+		const pair = { massG, figure };
+		if (distance(pair) < distance(best)) best = pair;
 	};
+	consider(
+		naturalG,
+		p.figure(load(job, { metal: job.metal, end: null, joint: null })),
+	);
 	let low = 0;
 	let high = mostG;
-	for (let round = 0; round < 5; round++) {
+	for (let round = 0; round < 3; round++) {
 		const step = (high - low) / 8;
 		for (let i = 0; i <= 8; i++) {
 			const netG = low + i * step;
-			if (netG > 1e-6 && netG < mostG) consider(netG);
+			if (netG > 1e-6 && netG < mostG)
+				for (const figure of nearestFigures(job, netG, p))
+					consider(naturalG + netG, figure);
 		}
 		const centre = best.massG - naturalG;
 		low = Math.max(0, centre - step);
@@ -50,13 +49,16 @@ export function nearestPair(
 	return best;
 }
 
-/** For each family of placements, the reachable figure nearest the wanted one. */
+/**
+ * The reachable figures nearest the wanted one, in the widest bore that holds the weight: the widest
+ * makes the shortest slug and so reaches farthest both ways.
+ */
 function nearestFigures(
 	job: Job,
 	netG: number,
 	p: { wantedFigure: number; figure: Figure },
 ): readonly number[] {
-	return familiesFor(job, netG).flatMap((family) => {
+	return familiesFor(job, netG, "widest").flatMap((family) => {
 		const rear = family.at(0);
 		const front = family.at(1);
 		if (!rear || !front) return [];

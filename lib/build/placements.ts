@@ -1,9 +1,18 @@
+import type { CueDesign } from "@/lib/cue/design";
+import { rememberLast } from "@/lib/numerics/remember-last";
 import { rootBetween } from "@/lib/numerics/roots";
-import { BORE, deepestBoreMm, jointBore, type Placement } from "./bore";
+import {
+	BORE,
+	deepestBoreMm,
+	type EndSlug,
+	jointBore,
+	type Placement,
+} from "./bore";
 import {
 	boresClear,
 	endNetG,
 	endSlugFor,
+	gramsPerMm,
 	type Job,
 	jointNetG,
 	jointSlugFor,
@@ -18,13 +27,17 @@ interface EndBore {
 
 /** Drills that leave a bore of some length from the butt end. */
 export function endBores(job: Job): readonly EndBore[] {
-	return BORE.diametersMm
+	return boresOf(job.design);
+}
+
+const boresOf = rememberLast((design: CueDesign): readonly EndBore[] =>
+	BORE.diametersMm
 		.map((diameterMm) => ({
 			diameterMm,
-			depthMm: deepestBoreMm(job.design, diameterMm),
+			depthMm: deepestBoreMm(design, diameterMm),
 		}))
-		.filter((bore) => bore.depthMm > BORE.minPlugMm);
-}
+		.filter((bore) => bore.depthMm > BORE.minPlugMm),
+);
 
 /** Most that a full bore adds, g. */
 const capacityG = (job: Job, bore: EndBore): number =>
@@ -54,17 +67,21 @@ function rearmost(job: Job, bore: EndBore, netG: number): Placement | null {
 	return end && { metal: job.metal, end, joint: null };
 }
 
-/** The slimmest drill whose slug is not over-long, else the drill that gives the shortest slug. */
+/** The slimmest drill whose slug is not over-long, else the widest that holds it. */
 export function usualPlacement(job: Job, netG: number): Placement | null {
-	let last: Placement | null = null;
-	for (const bore of endBores(job)) {
+	const bores = endBores(job);
+	for (const bore of bores) {
+		const roughMm = netG / gramsPerMm(job, bore.diameterMm);
+		if (roughMm > 1.1 * BORE.preferredSlugMm) continue;
 		const placement = rearmost(job, bore, netG);
-		if (!placement?.end) continue;
-		if (placement.end.slugLengthMm <= BORE.preferredSlugMm) return placement;
-		if (!last?.end || placement.end.slugLengthMm < last.end.slugLengthMm)
-			last = placement;
+		if (placement?.end && placement.end.slugLengthMm <= BORE.preferredSlugMm)
+			return placement;
 	}
-	return last;
+	for (const bore of bores.toReversed()) {
+		const placement = rearmost(job, bore, netG);
+		if (placement) return placement;
+	}
+	return null;
 }
 
 /** A figure of the loaded cue that is asked for: its balance or an inertia. */
@@ -76,15 +93,21 @@ export interface Family {
 }
 
 /** A slug sliding along each bore from the butt end, then weight moving from the butt end to the joint. */
-export function familiesFor(job: Job, netG: number): readonly Family[] {
-	const families: Family[] = [];
-	const bores = endBores(job);
-	for (const bore of bores) {
-		const rear = rearmost(job, bore, netG);
-		if (!rear?.end) continue;
-		const roomMm =
-			bore.depthMm - rear.end.slugLengthMm - rear.end.slugFromButtMm;
-		families.push({
+export function familiesFor(
+	job: Job,
+	netG: number,
+	which: "all" | "widest" = "all",
+): readonly Family[] {
+	const holding: { bore: EndBore; rear: EndSlug }[] = [];
+	for (const bore of endBores(job).toReversed()) {
+		const rear = rearmost(job, bore, netG)?.end;
+		if (rear) holding.push({ bore, rear });
+		if (rear && which === "widest") break;
+	}
+	holding.reverse();
+	const families = holding.map(({ bore, rear }): Family => {
+		const roomMm = bore.depthMm - rear.slugLengthMm - rear.slugFromButtMm;
+		return {
 			at: (share) => {
 				// Ahead, more of the softer wood may be drilled: keep the last hundredth in reserve.
 				const end = endSlugFor(job, {
@@ -94,8 +117,8 @@ export function familiesFor(job: Job, netG: number): readonly Family[] {
 				});
 				return end && load(job, { metal: job.metal, end, joint: null });
 			},
-		});
-	}
+		};
+	});
 	const joint = jointBore(job.design);
 	if (!joint) return families;
 	const jointMostG = jointNetG(job, {
@@ -103,14 +126,15 @@ export function familiesFor(job: Job, netG: number): readonly Family[] {
 		slugLengthMm: joint.maxLengthMm,
 	});
 	const shareLimit = Math.min(1, (0.999 * jointMostG) / netG);
-	for (const bore of bores) {
-		if (!rearmost(job, bore, netG)) continue;
-		families.push({
-			at: (share) =>
-				split(job, { bore, joint, netG, share: share * shareLimit }),
-		});
-	}
-	return families;
+	return [
+		...families,
+		...holding.map(
+			({ bore }): Family => ({
+				at: (share) =>
+					split(job, { bore, joint, netG, share: share * shareLimit }),
+			}),
+		),
+	];
 }
 
 /** Part of the weight behind the joint, the rest at the butt end. */

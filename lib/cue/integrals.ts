@@ -1,8 +1,9 @@
+import { cubicAt } from "@/lib/numerics/interpolation";
 import { gaussLegendre } from "@/lib/numerics/quadrature";
 import type { CueDesign, MaterialId } from "./design";
 import { shellsAt } from "./layers";
 import { cylinderPanels, type Panel, panelsOf } from "./panels";
-import { outlineRadiusMm } from "./taper";
+import { outlineRadiusMm, taperCurve } from "./taper";
 import { woodKernel } from "./wood-kernel";
 
 /** What one part contributes, per unit of density. Stations in mm from the tip. */
@@ -18,7 +19,7 @@ export interface PartIntegrals {
 	readonly polarMm5: number;
 }
 
-/** Sums per part and material; `at` numbers them, `add` collects at one station. */
+/** Sums per part and material; `slotOf` numbers them, `add` collects at the station set by `at`. */
 class PartSums {
 	private readonly names: { part: string; material: MaterialId }[] = [];
 	private readonly sums: number[] = [];
@@ -26,13 +27,12 @@ class PartSums {
 	private weightMm = 0;
 
 	readonly slotOf = (part: string, material: MaterialId): number => {
-		const known = this.names.findIndex(
-			(name) => name.part === part && name.material === material,
-		);
-		if (known >= 0) return known;
-		this.names.push({ part, material });
+		for (let i = 0; i < this.names.length; i++) {
+			const name = this.names[i];
+			if (name?.part === part && name.material === material) return i;
+		}
 		this.sums.push(0, 0, 0, 0);
-		return this.names.length - 1;
+		return this.names.push({ part, material }) - 1;
 	};
 
 	at(stationMm: number, weightMm: number): void {
@@ -42,82 +42,124 @@ class PartSums {
 
 	readonly add = (slot: number, areaMm2: number, polarMm4: number): void => {
 		const i = 4 * slot;
-		const volume = this.weightMm * areaMm2;
-		const first = volume * this.stationMm;
-		this.sums[i] = (this.sums[i] ?? 0) + volume;
-		this.sums[i + 1] = (this.sums[i + 1] ?? 0) + first;
-		this.sums[i + 2] = (this.sums[i + 2] ?? 0) + first * this.stationMm;
-		this.sums[i + 3] = (this.sums[i + 3] ?? 0) + this.weightMm * polarMm4;
+		const { sums, stationMm, weightMm } = this;
+		const volume = weightMm * areaMm2;
+		const first = volume * stationMm;
+		sums[i] = (sums[i] ?? 0) + volume;
+		sums[i + 1] = (sums[i + 1] ?? 0) + first;
+		sums[i + 2] = (sums[i + 2] ?? 0) + first * stationMm;
+		sums[i + 3] = (sums[i + 3] ?? 0) + weightMm * polarMm4;
 	};
 
 	readonly subtract = (slot: number, areaMm2: number, polarMm4: number): void =>
 		this.add(slot, -areaMm2, -polarMm4);
 
+	clear(): void {
+		this.sums.fill(0);
+	}
+
 	list(): readonly PartIntegrals[] {
-		return this.names
-			.map((name, slot) => ({
-				...name,
-				volumeMm3: this.sums[4 * slot] ?? 0,
+		const parts: PartIntegrals[] = [];
+		this.names.forEach(({ part, material }, slot) => {
+			const volumeMm3 = this.sums[4 * slot] ?? 0;
+			if (volumeMm3 === 0) return;
+			parts.push({
+				part,
+				material,
+				volumeMm3,
 				firstMm4: this.sums[4 * slot + 1] ?? 0,
 				secondMm5: this.sums[4 * slot + 2] ?? 0,
 				polarMm5: this.sums[4 * slot + 3] ?? 0,
-			}))
-			.filter((part) => part.volumeMm3 !== 0);
+			});
+		});
+		return parts;
 	}
+}
+
+/** A ring of a panel: its slot in the sums, or wood where that is negative. */
+interface PanelShell {
+	readonly inner: number;
+	readonly outer: number;
+	readonly slot: number;
 }
 
 /** Integrals of every part of a design, by Gauss–Legendre on panels split at every break. */
 export function integrate(design: CueDesign): readonly PartIntegrals[] {
 	const sums = new PartSums();
 	const wood = woodKernel(design, sums.slotOf);
-	for (const panel of panelsOf(design)) {
-		const shells = shellsAt(design, (panel.fromMm + panel.toMm) / 2).map(
-			(shell) => ({
-				inner: shell.innerRadiusMm,
-				outer: shell.outerRadiusMm,
-				slot: shell.sleeve
-					? sums.slotOf(shell.sleeve.part, shell.sleeve.material)
-					: -1,
-			}),
-		);
-		eachPoint(panel, (stationMm, weightMm) => {
-			sums.at(stationMm, weightMm);
-			const surfaceMm = outlineRadiusMm(design, stationMm);
-			for (const shell of shells) {
-				const outer = Math.min(shell.outer, surfaceMm);
-				const { inner, slot } = shell;
-				if (slot >= 0)
-					sums.add(
-						slot,
-						Math.PI * (outer * outer - inner * inner),
-						(Math.PI / 2) * (outer ** 4 - inner ** 4),
-					);
-				else {
-					wood(stationMm, outer, sums.add);
-					if (inner > 0) wood(stationMm, inner, sums.subtract);
-				}
+	const taper = taperCurve(design.taper);
+	const addShells = (
+		shells: readonly PanelShell[],
+		stationMm: number,
+		surfaceMm: number,
+	) => {
+		for (const { inner, outer: limit, slot } of shells) {
+			const outer = Math.min(limit, surfaceMm);
+			if (slot < 0) {
+				wood(stationMm, outer, sums.add);
+				if (inner > 0) wood(stationMm, inner, sums.subtract);
+				continue;
 			}
-		});
+			const outer2 = outer * outer;
+			const inner2 = inner * inner;
+			sums.add(
+				slot,
+				Math.PI * (outer2 - inner2),
+				(Math.PI / 2) * (outer2 * outer2 - inner2 * inner2),
+			);
+		}
+	};
+	const points = new PanelPoints();
+	for (const panel of panelsOf(design)) {
+		const middleMm = (panel.fromMm + panel.toMm) / 2;
+		const shells = shellsAt(design, middleMm).map((shell) => ({
+			inner: shell.innerRadiusMm,
+			outer: shell.outerRadiusMm,
+			slot: shell.sleeve
+				? sums.slotOf(shell.sleeve.part, shell.sleeve.material)
+				: -1,
+		}));
+		const cubic = taper.pieceAt(middleMm);
+		const rounded = panel.map === "edge" || panel.fromMm < design.tip.heightMm;
+		points.place(panel);
+		for (let i = 0; i < points.count; i++) {
+			const stationMm = points.stationMm(i);
+			sums.at(stationMm, points.weightMm(i));
+			const surfaceMm = rounded
+				? outlineRadiusMm(design, stationMm)
+				: cubicAt(cubic, stationMm) / 2;
+			addShells(shells, stationMm, surfaceMm);
+		}
 	}
 	return sums.list();
 }
 
 /**
- * The wood inside a coaxial cylinder, as a bore would take it out. Wood only: the caller keeps the
- * cylinder clear of leather and metal.
+ * The wood inside a coaxial cylinder, as a bore would take it out, between any two stations of a
+ * range. Wood only: the caller keeps the cylinder clear of leather and metal.
  */
-export function woodInCylinder(
+export function cylinderProbe(
 	design: CueDesign,
-	cylinder: { fromMm: number; toMm: number; radiusMm: number },
-): readonly PartIntegrals[] {
+	range: { fromMm: number; toMm: number; radiusMm: number },
+): (fromMm: number, toMm: number) => readonly PartIntegrals[] {
+	const panels = cylinderPanels(design, range);
 	const sums = new PartSums();
 	const wood = woodKernel(design, sums.slotOf);
-	for (const panel of cylinderPanels(design, cylinder))
-		eachPoint(panel, (stationMm, weightMm) => {
-			sums.at(stationMm, weightMm);
-			wood(stationMm, cylinder.radiusMm, sums.add);
-		});
-	return sums.list();
+	const points = new PanelPoints();
+	return (fromMm, toMm) => {
+		sums.clear();
+		for (const panel of panels) {
+			const from = Math.max(fromMm, panel.fromMm);
+			const to = Math.min(toMm, panel.toMm);
+			if (from >= to) continue;
+			points.place({ fromMm: from, toMm: to, map: panel.map });
+			for (let i = 0; i < points.count; i++) {
+				sums.at(points.stationMm(i), points.weightMm(i));
+				wood(points.stationMm(i), range.radiusMm, sums.add);
+			}
+		}
+		return sums.list();
+	};
 }
 
 /** Integrals of a solid cylinder on the axis. */
@@ -183,25 +225,39 @@ function pointCount(panel: Panel): number {
 	return panel.map === "root" ? 10 : 8;
 }
 
-/** Visits the stations of a panel with their weights in mm. */
-export function eachPoint(
-	panel: Panel,
-	visit: (stationMm: number, weightMm: number) => void,
-): void {
-	const count = pointCount(panel);
-	const { nodes, weights } = gaussLegendre(count);
-	const { fromMm } = panel;
-	const span = panel.toMm - fromMm;
-	for (let i = 0; i < count; i++) {
-		const s = ((nodes[i] ?? 0) + 1) / 2;
-		const w = (weights[i] ?? 0) / 2;
-		if (panel.map === "root") visit(fromMm + span * s * s, 2 * span * s * w);
-		else if (panel.map === "edge") {
-			const angle = (s * Math.PI) / 2;
-			visit(
-				fromMm + span * Math.sin(angle),
-				((span * Math.PI) / 2) * Math.cos(angle) * w,
-			);
-		} else visit(fromMm + span * s, span * w);
+/** Gauss points of one panel at a time, mapped as the panel asks. */
+class PanelPoints {
+	count = 0;
+	private readonly stations = new Float64Array(16);
+	private readonly weights = new Float64Array(16);
+
+	stationMm(i: number): number {
+		return this.stations[i] ?? Number.NaN;
+	}
+
+	weightMm(i: number): number {
+		return this.weights[i] ?? Number.NaN;
+	}
+
+	place(panel: Panel): void {
+		this.count = pointCount(panel);
+		const { nodes, weights } = gaussLegendre(this.count);
+		const { fromMm } = panel;
+		const span = panel.toMm - fromMm;
+		for (let i = 0; i < this.count; i++) {
+			const s = ((nodes[i] ?? 0) + 1) / 2;
+			const w = (weights[i] ?? 0) / 2;
+			if (panel.map === "root") {
+				this.stations[i] = fromMm + span * s * s;
+				this.weights[i] = 2 * span * s * w;
+			} else if (panel.map === "edge") {
+				const angle = (s * Math.PI) / 2;
+				this.stations[i] = fromMm + span * Math.sin(angle);
+				this.weights[i] = ((span * Math.PI) / 2) * Math.cos(angle) * w;
+			} else {
+				this.stations[i] = fromMm + span * s;
+				this.weights[i] = span * w;
+			}
+		}
 	}
 }

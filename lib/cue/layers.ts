@@ -1,3 +1,4 @@
+import { rememberLast } from "@/lib/numerics/remember-last";
 import type { CueDesign, MaterialId, PlaneCut } from "./design";
 import { diameterAtMm } from "./taper";
 
@@ -12,12 +13,11 @@ export interface Sleeve {
 	readonly outerRadiusMm: number;
 }
 
-const known = new WeakMap<CueDesign, readonly Sleeve[]>();
-
 /** Every body that replaces wood, in order: a later one replaces an earlier one. */
-export function sleevesOf(design: CueDesign): readonly Sleeve[] {
-	const before = known.get(design);
-	if (before) return before;
+export const sleevesOf: (design: CueDesign) => readonly Sleeve[] =
+	rememberLast(bodiesOf);
+
+function bodiesOf(design: CueDesign): readonly Sleeve[] {
 	const { tip, ferrule, joint } = design;
 	const ferruleEndMm = tip.heightMm + ferrule.lengthMm;
 	const sleeves: Sleeve[] = [
@@ -80,7 +80,6 @@ export function sleevesOf(design: CueDesign): readonly Sleeve[] {
 			innerRadiusMm: (slug.annulusInnerMm ?? 0) / 2,
 			outerRadiusMm: slug.diameterMm / 2,
 		});
-	known.set(design, sleeves);
 	return sleeves;
 }
 
@@ -104,27 +103,33 @@ export function shellsAt(
 	design: CueDesign,
 	stationMm: number,
 ): readonly Shell[] {
-	const bodies = sleevesOf(design).filter(
-		(body) => stationMm >= body.fromStationMm && stationMm < body.toStationMm,
-	);
+	const bodies: Sleeve[] = [];
+	const edges: number[] = [0, Number.POSITIVE_INFINITY];
+	for (const body of sleevesOf(design)) {
+		if (stationMm < body.fromStationMm || stationMm >= body.toStationMm)
+			continue;
+		bodies.push(body);
+		for (const radius of [body.innerRadiusMm, body.outerRadiusMm])
+			if (!edges.includes(radius)) edges.push(radius);
+	}
 	if (bodies.length === 0) return ALL_WOOD;
-	const edges = [
-		...new Set([
-			0,
-			Number.POSITIVE_INFINITY,
-			...bodies.flatMap((body) => [body.innerRadiusMm, body.outerRadiusMm]),
-		]),
-	].sort((a, b) => a - b);
-	return edges.slice(1).map((outerRadiusMm, i) => {
+	edges.sort((a, b) => a - b);
+	const shells: Shell[] = [];
+	for (let i = 0; i + 1 < edges.length; i++) {
 		const innerRadiusMm = edges[i] ?? 0;
+		const outerRadiusMm = edges[i + 1] ?? 0;
 		const sleeve =
 			bodies.findLast(
 				(body) =>
 					body.innerRadiusMm <= innerRadiusMm &&
 					body.outerRadiusMm >= outerRadiusMm,
 			) ?? null;
-		return { innerRadiusMm, outerRadiusMm, sleeve };
-	});
+		const below = shells[shells.length - 1];
+		if (below && below.sleeve === sleeve)
+			shells[shells.length - 1] = { ...below, outerRadiusMm };
+		else shells.push({ innerRadiusMm, outerRadiusMm, sleeve });
+	}
+	return shells;
 }
 
 /** Radius of the wooden tenon inside the ferrule, the same along its length. */

@@ -1,3 +1,4 @@
+import type { CitationId } from "@/lib/reference/citations";
 import type { Estimate, Standing } from "@/lib/reference/estimate";
 import type { CueDesign, MaterialId } from "./design";
 import { integrate, type PartIntegrals } from "./integrals";
@@ -44,23 +45,19 @@ export function massFrom(
 	parts: readonly PartIntegrals[],
 ): CueMass {
 	const materials = byMaterial(design, parts);
-	const sources = [
-		...new Set(materials.flatMap((one) => one.densityKgM3.sources)),
-	];
-	const standing = standingOf(materials);
+	const rest = provenanceOf(materials);
 	const estimate = (
 		value: number,
 		slope: (one: MaterialIntegrals) => number,
 	): Estimate => ({
 		value,
 		sd: Math.sqrt(
-			materials.reduce(
-				(sum, one) => sum + (slope(one) * one.densityKgM3.sd) ** 2,
-				0,
-			),
+			materials.reduce((sum, one) => {
+				const share = slope(one) * one.densityKgM3.sd;
+				return sum + share * share;
+			}, 0),
 		),
-		standing,
-		sources,
+		...rest,
 	});
 	const sum = (of: (one: MaterialIntegrals) => number) =>
 		materials.reduce((all, one) => all + one.densityKgM3.value * of(one), 0);
@@ -75,7 +72,7 @@ export function massFrom(
 		),
 		balanceStationMm: estimate(stationMm, balanceSlope),
 		balanceFromButtMm: estimate(design.lengthMm - stationMm, balanceSlope),
-		inertiaAboutBalanceKgM2: inertiaFrom(materials, stationMm),
+		inertiaAboutBalanceKgM2: inertiaFrom(materials, stationMm, rest),
 		inertiaAboutAxisKgM2: estimate(
 			sum((one) => one.polarMm5) * MM5_KGM3_TO_KGM2,
 			(one) => one.polarMm5 * MM5_KGM3_TO_KGM2,
@@ -92,13 +89,14 @@ export function inertiaAboutStationKgM2(
 	mass: CueMass,
 	stationMm: number,
 ): Estimate {
-	return inertiaFrom(mass.materials, stationMm);
+	return inertiaFrom(mass.materials, stationMm, provenanceOf(mass.materials));
 }
 
 /** About the balance point too: there the derivative through the moving axis vanishes. */
 function inertiaFrom(
 	materials: readonly MaterialIntegrals[],
 	stationMm: number,
+	rest: Provenance,
 ): Estimate {
 	let value = 0;
 	let variance = 0;
@@ -112,31 +110,44 @@ function inertiaFrom(
 		value += one.densityKgM3.value * perDensity;
 		variance += (one.densityKgM3.sd * perDensity) ** 2;
 	}
-	return {
-		value,
-		sd: Math.sqrt(variance),
-		standing: standingOf(materials),
-		sources: [...new Set(materials.flatMap((one) => one.densityKgM3.sources))],
-	};
+	return { value, sd: Math.sqrt(variance), ...rest };
+}
+
+type Provenance = Pick<Estimate, "standing" | "sources">;
+
+function provenanceOf(materials: readonly MaterialIntegrals[]): Provenance {
+	const sources: CitationId[] = [];
+	for (const { densityKgM3: density } of materials)
+		for (const source of density.sources)
+			if (!sources.includes(source)) sources.push(source);
+	return { standing: standingOf(materials), sources };
 }
 
 function byMaterial(
 	design: CueDesign,
 	parts: readonly PartIntegrals[],
 ): readonly MaterialIntegrals[] {
-	const found = new Map<MaterialId, MaterialIntegrals>();
+	const found: {
+		-readonly [K in keyof MaterialIntegrals]: MaterialIntegrals[K];
+	}[] = [];
 	for (const part of parts) {
-		const before = found.get(part.material);
-		found.set(part.material, {
-			material: part.material,
-			densityKgM3: before?.densityKgM3 ?? densityKgM3(design, part.material),
-			volumeMm3: (before?.volumeMm3 ?? 0) + part.volumeMm3,
-			firstMm4: (before?.firstMm4 ?? 0) + part.firstMm4,
-			secondMm5: (before?.secondMm5 ?? 0) + part.secondMm5,
-			polarMm5: (before?.polarMm5 ?? 0) + part.polarMm5,
-		});
+		const before = found.find((one) => one.material === part.material);
+		if (before) {
+			before.volumeMm3 += part.volumeMm3;
+			before.firstMm4 += part.firstMm4;
+			before.secondMm5 += part.secondMm5;
+			before.polarMm5 += part.polarMm5;
+		} else
+			found.push({
+				material: part.material,
+				densityKgM3: densityKgM3(design, part.material),
+				volumeMm3: part.volumeMm3,
+				firstMm4: part.firstMm4,
+				secondMm5: part.secondMm5,
+				polarMm5: part.polarMm5,
+			});
 	}
-	return [...found.values()];
+	return found;
 }
 
 function massPart(design: CueDesign, part: PartIntegrals): MassPart {

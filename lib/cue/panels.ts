@@ -1,3 +1,4 @@
+import { rememberLast } from "@/lib/numerics/remember-last";
 import { rootBetween } from "@/lib/numerics/roots";
 import type { CueDesign } from "./design";
 import { sleevesOf } from "./layers";
@@ -20,12 +21,11 @@ interface Mark {
 	readonly root: boolean;
 }
 
-const known = new WeakMap<CueDesign, readonly Panel[]>();
-
 /** Panels from tip to butt, split wherever a taper piece, body, flat or edge begins or ends. */
-export function panelsOf(design: CueDesign): readonly Panel[] {
-	const before = known.get(design);
-	if (before) return before;
+export const panelsOf: (design: CueDesign) => readonly Panel[] =
+	rememberLast(panelsFrom);
+
+function panelsFrom(design: CueDesign): readonly Panel[] {
 	const edgeFromMm = design.lengthMm - design.buttEndRadiusMm;
 	const marks = [
 		...plainBreaks(design),
@@ -51,7 +51,6 @@ export function panelsOf(design: CueDesign): readonly Panel[] {
 					: "plain";
 		panels.push({ fromMm: from.stationMm, toMm: to.stationMm, map });
 	}
-	known.set(design, panels);
 	return panels;
 }
 
@@ -82,22 +81,32 @@ export function cylinderPanels(
 ): readonly Panel[] {
 	const { fromMm, toMm, radiusMm } = cylinder;
 	const { base } = design.splice;
-	const stations = [toMm];
+	const marks: Mark[] = [{ stationMm: toMm, root: false }];
 	const span = { fromMm, toMm, pieces: 1, radiusAt: () => radiusMm };
 	for (const event of splitEventsOf(design))
-		stations.push(...crossings(span, event));
-	if (base.kind !== "through")
-		stations.push(
-			...(base.kind === "tenon"
-				? [base.joinStationMm, base.joinStationMm + base.tenonLengthMm]
-				: [base.pointStationMm, base.endStationMm]),
+		for (const stationMm of crossings(span, event))
+			marks.push({ stationMm, root: event.root });
+	if (base.kind === "tenon")
+		marks.push(
+			{ stationMm: base.joinStationMm, root: false },
+			{ stationMm: base.joinStationMm + base.tenonLengthMm, root: false },
+		);
+	if (base.kind === "prongs")
+		marks.push(
+			{ stationMm: base.pointStationMm, root: false },
+			{ stationMm: base.endStationMm, root: false },
 		);
 	const panels: Panel[] = [];
-	let lastMm = fromMm;
-	for (const stationMm of stations.sort((a, b) => a - b)) {
-		if (stationMm - lastMm < 1e-6 || stationMm > toMm) continue;
-		panels.push({ fromMm: lastMm, toMm: stationMm, map: "root" });
-		lastMm = stationMm;
+	let last: Mark = { stationMm: fromMm, root: false };
+	for (const mark of marks.sort((a, b) => a.stationMm - b.stationMm)) {
+		if (mark.stationMm - last.stationMm < 1e-6 || mark.stationMm > toMm)
+			continue;
+		panels.push({
+			fromMm: last.stationMm,
+			toMm: mark.stationMm,
+			map: last.root ? "root" : "plain",
+		});
+		last = mark;
 	}
 	return panels;
 }

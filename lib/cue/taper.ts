@@ -1,5 +1,6 @@
 import { type Curve, monotoneCubic } from "@/lib/numerics/interpolation";
 import { accept, type Outcome, outside, refuse } from "@/lib/numerics/outcome";
+import { rememberLast } from "@/lib/numerics/remember-last";
 import type { CueDesign, TaperPoint, TaperShapeId } from "./design";
 
 /**
@@ -60,19 +61,14 @@ export function taperPoints(p: {
 	}));
 }
 
-const curves = new WeakMap<readonly TaperPoint[], Curve>();
-
 /** Diameter in mm over station in mm, monotone cubic through the taper points. */
-export function taperCurve(taper: readonly TaperPoint[]): Curve {
-	const known = curves.get(taper);
-	if (known) return known;
-	const curve = monotoneCubic(
-		taper.map((point) => point.stationMm),
-		taper.map((point) => point.diameterMm),
-	);
-	curves.set(taper, curve);
-	return curve;
-}
+export const taperCurve: (taper: readonly TaperPoint[]) => Curve = rememberLast(
+	(taper: readonly TaperPoint[]) =>
+		monotoneCubic(
+			taper.map((point) => point.stationMm),
+			taper.map((point) => point.diameterMm),
+		),
+);
 
 /**
  * Diameter of the round taper in mm. The tip's dome and the rounded butt edge are left out: see

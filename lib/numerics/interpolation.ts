@@ -5,6 +5,22 @@ export interface Curve {
 	readonly knots: readonly number[];
 	at(x: number): number;
 	slopeAt(x: number): number;
+	/** The cubic of the piece that x lies in, for many evaluations within it. */
+	pieceAt(x: number): Cubic;
+}
+
+/** c0 + c1·u + c2·u² + c3·u³ with u = x − origin. */
+export interface Cubic {
+	readonly origin: number;
+	readonly c0: number;
+	readonly c1: number;
+	readonly c2: number;
+	readonly c3: number;
+}
+
+export function cubicAt(cubic: Cubic, x: number): number {
+	const u = x - cubic.origin;
+	return cubic.c0 + u * (cubic.c1 + u * (cubic.c2 + u * cubic.c3));
 }
 
 /**
@@ -106,37 +122,39 @@ export function monotoneCubic(
 	const slopes = monotoneSlopes(xs, ys);
 	const from = at(xs, 0);
 	const to = at(xs, n - 1);
-	const pieceOf = (x: number): number => {
+	const pieces: Cubic[] = [];
+	for (let i = 0; i < n - 1; i++) {
+		const width = at(xs, i + 1) - at(xs, i);
+		const secant = (at(ys, i + 1) - at(ys, i)) / width;
+		const first = at(slopes, i);
+		const last = at(slopes, i + 1);
+		pieces.push({
+			origin: at(xs, i),
+			c0: at(ys, i),
+			c1: first,
+			c2: (3 * secant - 2 * first - last) / width,
+			c3: (first + last - 2 * secant) / (width * width),
+		});
+	}
+	const pieceAt = (x: number): Cubic => {
 		if (!(x >= from && x <= to))
 			throw new RangeError(`${x} is outside the curve's ${from}–${to}`);
 		let i = 0;
-		while (i < n - 2 && x > at(xs, i + 1)) i++;
-		return i;
+		while (i < n - 2 && x > (xs[i + 1] ?? 0)) i++;
+		const piece = pieces[i];
+		if (!piece) throw new RangeError(`no piece ${i} of ${pieces.length}`);
+		return piece;
 	};
 	return {
 		from,
 		to,
 		knots: xs,
-		at(x) {
-			const i = pieceOf(x);
-			const width = at(xs, i + 1) - at(xs, i);
-			const t = (x - at(xs, i)) / width;
-			const rest = 1 - t;
-			return (
-				at(ys, i) * rest * rest * (1 + 2 * t) +
-				at(ys, i + 1) * t * t * (3 - 2 * t) +
-				width * t * rest * (at(slopes, i) * rest - at(slopes, i + 1) * t)
-			);
-		},
+		pieceAt,
+		at: (x) => (x === to ? at(ys, n - 1) : cubicAt(pieceAt(x), x)),
 		slopeAt(x) {
-			const i = pieceOf(x);
-			const width = at(xs, i + 1) - at(xs, i);
-			const t = (x - at(xs, i)) / width;
-			return (
-				(6 * t * (1 - t) * (at(ys, i + 1) - at(ys, i))) / width +
-				at(slopes, i) * (1 - t) * (1 - 3 * t) +
-				at(slopes, i + 1) * t * (3 * t - 2)
-			);
+			const { origin, c1, c2, c3 } = pieceAt(x);
+			const u = x - origin;
+			return c1 + u * (2 * c2 + 3 * u * c3);
 		},
 	};
 }
