@@ -23,6 +23,7 @@ export interface AnswerProblem {
 		| "ambiguous"
 		| "out-of-range"
 		| "not-a-choice"
+		| "not-a-date"
 		| "too-many"
 		| "too-long";
 	readonly text: string;
@@ -115,6 +116,10 @@ function readField(
 							},
 						],
 					};
+		case "date":
+			return z.iso.date().safeParse(first).success
+				? { ok: true, value: first }
+				: { ok: false, problems: [{ code: "not-a-date", text: first }] };
 		case "years":
 			return readYears(first, field.bound);
 		case "length":
@@ -226,7 +231,7 @@ export function readAnswers(
 			continue;
 		}
 		answered.push(name);
-		if (field.kind !== "text") place(tree, field.path, reading.value);
+		if ("path" in field) place(tree, field.path, reading.value);
 	}
 	return { input: fittingInputSchema.parse(tree), problems, answered };
 }

@@ -1,5 +1,5 @@
 import { BOUNDS, type QuantityBound } from "./bounds";
-import { CHOICES } from "./fitting-input";
+import { CHOICES, type MeasureName } from "./fitting-input";
 
 /**
  * Every question of a fitting, once: what it is called in stored answers, what kind of answer it
@@ -47,6 +47,10 @@ interface YesNoField {
 interface TextField {
 	readonly kind: "text";
 }
+/** ISO date. Stays with the fitting's answers: it goes into no figure and no saved spec. */
+interface DateField {
+	readonly kind: "date";
+}
 
 export type Field =
 	| LengthField
@@ -56,7 +60,8 @@ export type Field =
 	| ChoiceField
 	| ChoicesField
 	| YesNoField
-	| TextField;
+	| TextField
+	| DateField;
 
 const body = { metric: "cm", trade: "in" } as const;
 const fine = { metric: "mm", trade: "in" } as const;
@@ -78,8 +83,23 @@ const choice = (path: string, options: readonly string[]): ChoiceField => ({
 	options,
 });
 
+export const noteOn = <Name extends MeasureName>(measure: Name) =>
+	`${measure}Note` as const;
+
+/** A line to write beside each measure: "boots on", "old fracture". */
+const MEASURE_NOTES = Object.fromEntries(
+	CHOICES.measure.map((measure) => [noteOn(measure), { kind: "text" }]),
+) as Record<`${MeasureName}Note`, TextField>;
+
 export const FIELDS = {
+	measuredAlone: { kind: "yes-no", path: "measuredAlone" },
+	notMeasured: {
+		kind: "choices",
+		path: "notMeasured",
+		options: CHOICES.measure,
+	},
 	age: { kind: "years", path: "player.ageYears", bound: BOUNDS.ageYears },
+	birthDate: { kind: "date" },
 	sex: choice("player.sex", CHOICES.sex),
 	stature: length("player.statureMm", BOUNDS.statureMm, body),
 	armSpan: length("player.armSpanMm", BOUNDS.armSpanMm, body),
@@ -106,9 +126,13 @@ export const FIELDS = {
 	posture: choice("stance.posture", CHOICES.posture),
 	bridgeArm: choice("stance.bridgeArm", CHOICES.bridgeArm),
 	seated: { kind: "yes-no", path: "stance.seated" },
+	standingFrame: { kind: "yes-no", path: "stance.standingFrame" },
+	glasses: { kind: "yes-no", path: "stance.glasses" },
 	bridgeLength: length("stance.bridgeLengthMm", BOUNDS.bridgeLengthMm, body),
 	gripFromButt: length("stance.gripFromButtMm", BOUNDS.gripFromButtMm, body),
 	bridgeToGrip: length("stance.bridgeToGripMm", BOUNDS.bridgeToGripMm, body),
+	cueInHand: length("stance.cueInHandMm", BOUNDS.cueInHandMm, body),
+	clothHeight: length("stance.clothHeightMm", BOUNDS.clothHeightMm, body),
 	game: choice("stance.gameId", CHOICES.game),
 	level: choice("level", CHOICES.level),
 	budget: choice("budget", CHOICES.budget),
@@ -157,6 +181,7 @@ export const FIELDS = {
 	wishTaper: choice("wishes.taperShape", CHOICES.taperShape),
 	wishFerrule: choice("wishes.ferruleMetal", CHOICES.ferruleMetal),
 	notes: { kind: "text" },
+	...MEASURE_NOTES,
 } as const satisfies Record<string, Field>;
 
 export type FieldName = keyof typeof FIELDS;

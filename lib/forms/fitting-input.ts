@@ -39,7 +39,23 @@ export const CHOICES = {
 	layout: ["one-piece", "three-quarter", "centre"],
 	taperShape: ["straight", "even", "slim-forward", "full-forward"],
 	ferruleMetal: ["brass", "stainless-steel"],
+	/** Measures taken with a tape or a gauge: each may be said to have been impossible to take. */
+	measure: [
+		"stature",
+		"armSpan",
+		"shoulderToElbow",
+		"elbowToGrip",
+		"shoulderBreadth",
+		"handLength",
+		"gripReadings",
+		"bridgeToGrip",
+		"bridgeLength",
+		"gripFromButt",
+		"cueInHand",
+	],
 } as const;
+
+export type MeasureName = (typeof CHOICES.measure)[number];
 
 /**
  * The domain input in numbers, as the API takes it and as the typed form is turned into it.
@@ -68,7 +84,15 @@ export const stanceSchema = z.strictObject({
 	bridgeLengthMm: quantity(BOUNDS.bridgeLengthMm).optional(),
 	gripFromButtMm: quantity(BOUNDS.gripFromButtMm).optional(),
 	bridgeToGripMm: quantity(BOUNDS.bridgeToGripMm).optional(),
+	cueInHandMm: quantity(BOUNDS.cueInHandMm).optional(),
+	clothHeightMm: quantity(BOUNDS.clothHeightMm).optional(),
 	seated: z.boolean().optional(),
+	standingFrame: z.boolean().optional(),
+	glasses: z.boolean().optional(),
+	handed: z.enum(CHOICES.hand).optional(),
+	trunkMaxDeg: quantity(BOUNDS.trunkMaxDeg).optional(),
+	neckExtensionMaxDeg: quantity(BOUNDS.neckExtensionMaxDeg).optional(),
+	bridgeElbowMaxDeg: quantity(BOUNDS.bridgeElbowMaxDeg).optional(),
 });
 
 export const presentCueSchema = z.strictObject({
@@ -103,4 +127,7 @@ export const fittingInputSchema = z.strictObject({
 	presentCue: presentCueSchema.prefault({}),
 	wishes: wishesSchema.prefault({}),
 	budget: z.enum(CHOICES.budget).optional(),
+	/** Tried and not possible, unlike what was not asked. No figure moves by it. */
+	notMeasured: z.array(z.enum(CHOICES.measure)).optional(),
+	measuredAlone: z.boolean().optional(),
 }) satisfies z.ZodType<FittingInput, unknown>;

@@ -7,16 +7,15 @@ import type {
 	LikedPart,
 } from "@/lib/advice/input";
 import type { LayoutId, SpliceId, TaperShapeId } from "@/lib/cue/design";
-import type { FieldName } from "@/lib/forms/fields";
+import { type FieldName, noteOn } from "@/lib/forms/fields";
+import { CHOICES, type MeasureName } from "@/lib/forms/fitting-input";
 import { METALS, type MetalId } from "@/lib/reference/metals";
 import { GAMES, type GameId } from "@/lib/reference/rules";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
 
 /** Plain names of what a person chooses or reads. */
 
-export const FIELD_LABELS: Readonly<Record<FieldName, string>> = {
-	age: "Age",
-	sex: "Body tables to use",
+export const MEASURE_LABELS: Readonly<Record<MeasureName, string>> = {
 	stature: "Height",
 	armSpan: "Arm span",
 	handLength: "Hand length",
@@ -24,14 +23,35 @@ export const FIELD_LABELS: Readonly<Record<FieldName, string>> = {
 	elbowToGrip: "Elbow to middle of the fist",
 	shoulderBreadth: "Shoulder breadth, bone to bone",
 	gripReadings: "Grip circle",
+	bridgeLength: "Bridge length",
+	gripFromButt: "Grip hand to butt end",
+	bridgeToGrip: "Bridge hand to grip hand",
+	cueInHand: "Length of the cue in hand",
+};
+
+const MEASURE_NOTE_LABELS = Object.fromEntries(
+	CHOICES.measure.map((measure) => [
+		noteOn(measure),
+		`Note on: ${MEASURE_LABELS[measure]}`,
+	]),
+) as Record<`${MeasureName}Note`, string>;
+
+export const FIELD_LABELS: Readonly<Record<FieldName, string>> = {
+	...MEASURE_LABELS,
+	...MEASURE_NOTE_LABELS,
+	measuredAlone: "Measuring alone",
+	notMeasured: "Could not be measured",
+	birthDate: "Date of birth",
+	standingFrame: "Plays in a standing frame",
+	glasses: "Plays in glasses",
+	clothHeight: "Cloth above the floor",
+	age: "Age",
+	sex: "Body tables to use",
 	hand: "Playing hand",
 	stance: "Feet and shoulders",
 	posture: "Height over the cue",
 	bridgeArm: "Bridge arm",
 	seated: "Plays seated",
-	bridgeLength: "Bridge length",
-	gripFromButt: "Grip hand to butt end",
-	bridgeToGrip: "Bridge hand to grip hand",
 	game: "Game",
 	level: "Playing level",
 	budget: "Budget",
@@ -159,6 +179,10 @@ export function choiceLabel(field: FieldName, option: string): string {
 		posture: POSTURE_LABELS,
 		bridgeArm: BRIDGE_ARM_LABELS,
 		seated: YES_NO_LABELS,
+		standingFrame: YES_NO_LABELS,
+		glasses: YES_NO_LABELS,
+		measuredAlone: YES_NO_LABELS,
+		notMeasured: MEASURE_LABELS,
 		level: LEVEL_LABELS,
 		budget: BUDGET_LABELS,
 		presentLikes: LIKED_LABELS,

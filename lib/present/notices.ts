@@ -157,6 +157,8 @@ export function problemText(
 			return `${label}: ${value === undefined ? quoted : write(value)} is outside what the models cover.${range}`;
 		case "not-a-choice":
 			return `${label}: ${quoted} is not one of the choices.`;
+		case "not-a-date":
+			return `${label}: ${quoted} is not a date.`;
 		case "too-many":
 			return `${label}: ${value ?? 0} entries; at most ${max ?? 0} are kept.`;
 		case "too-long":

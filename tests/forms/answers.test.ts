@@ -31,6 +31,50 @@ describe("readAnswers", () => {
 		expect(answered).toContain("notes");
 	});
 
+	test("what could not be measured is told apart from what was not asked", () => {
+		const { input, problems, answered } = readAnswers({
+			notMeasured: ["armSpan", "bridgeToGrip"],
+			measuredAlone: "yes",
+			armSpanNote: "shoulder does not lift",
+		});
+		expect(problems).toEqual([]);
+		expect(input).toMatchObject({
+			notMeasured: ["armSpan", "bridgeToGrip"],
+			measuredAlone: true,
+			player: {},
+		});
+		expect(answered).toEqual(["measuredAlone", "notMeasured", "armSpanNote"]);
+		expect(readAnswers({ notMeasured: ["budget"] }).problems).toMatchObject([
+			{ field: "notMeasured", code: "not-a-choice", text: "budget" },
+		]);
+	});
+
+	test("a date of birth is checked and goes into no figure", () => {
+		const read = readAnswers({ birthDate: "2015-08-19" });
+		expect(read.problems).toEqual([]);
+		expect(JSON.stringify(read.input)).not.toContain("2015");
+		for (const wrong of ["2015-02-30", "19.8.2015", "soon"])
+			expect(problemsOf("birthDate", wrong, "metric")).toMatchObject([
+				{ code: "not-a-date", text: wrong },
+			]);
+	});
+
+	test("the cue in hand, the table and the support reach the stance", () => {
+		const { input } = readAnswers({
+			cueInHand: "57 in",
+			clothHeight: "82 cm",
+			standingFrame: "yes",
+			glasses: "yes",
+		});
+		expect(input.stance).toEqual({
+			gameId: "snooker",
+			cueInHandMm: 57 * 25.4,
+			clothHeightMm: 820,
+			standingFrame: true,
+			glasses: true,
+		});
+	});
+
 	test("nothing answered is a valid fitting for snooker", () => {
 		expect(readAnswers({})).toEqual({
 			input: {
