@@ -46,4 +46,4 @@ test("drafts survive a restart of the server, typed before it or while it is dow
 		await server.stop();
 		rmSync(dataDir, { recursive: true });
 	}
-});
+}, 180_000);
