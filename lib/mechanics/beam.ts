@@ -114,12 +114,13 @@ export function spreadM2PerS(beam: Beam, element: number): number {
 }
 
 /** The bar cut off free after its first `nodes` nodes, written to `into`. */
-export function cutShort(
-	beam: Beam,
-	axis: Axis,
-	nodes: number,
-	into: { readonly mass: Float64Array; readonly stiffness: Float64Array },
-): { readonly mass: SymmetricBand; readonly stiffness: SymmetricBand } {
+export function cutShort(p: {
+	beam: Beam;
+	axis: Axis;
+	nodes: number;
+	into: { readonly mass: Float64Array; readonly stiffness: Float64Array };
+}): { readonly mass: SymmetricBand; readonly stiffness: SymmetricBand } {
+	const { beam, axis, nodes, into } = p;
 	const size = 2 * nodes;
 	const { stationsM, samples } = beam;
 	const whole = beam.stiffness[axis].values;
@@ -168,9 +169,9 @@ function addMass(values: Float64Array, p: Element): void {
 	add(values, at + 5, uh * (30 * m0 + 14 * m1));
 	add(values, at + 4, uhh * (5 * m0 + 3 * m1));
 	add(values, at + 10, u * 54 * (m0 + m1));
-	add(values, at + 9, uh * (14 * m0 + 12 * m1));
+	add(values, at + 9, uh * (12 * m0 + 14 * m1));
 	add(values, at + 8, u * (72 * m0 + 240 * m1));
-	add(values, at + 15, -uh * (12 * m0 + 14 * m1));
+	add(values, at + 15, -uh * (14 * m0 + 12 * m1));
 	add(values, at + 14, -uhh * 3 * (m0 + m1));
 	add(values, at + 13, -uh * (14 * m0 + 30 * m1));
 	add(values, at + 12, uhh * (3 * m0 + 5 * m1));

@@ -2,8 +2,8 @@ import type { BeamProfile } from "./profile";
 
 /**
  * Element length grows from the tip, where the shot's transient is short, to the butt:
- * (START_MM + GROWTH·station)/fineness. A fineness of 1 keeps the first free frequency within 0.1 %
- * and the end mass within 0.3 %; 4 gives four digits.
+ * (START_MM + GROWTH·station)/fineness. A fineness of 1 keeps the first free frequency within 0.05 %
+ * and the end mass within 0.4 %; 4 gives four digits.
  */
 const START_MM = 70;
 const GROWTH = 0.12;

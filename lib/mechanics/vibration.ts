@@ -32,7 +32,7 @@ export const vibrationScratch = (capacity: number): VibrationScratch => ({
 
 /**
  * First bending frequency in hertz of the cue hanging free. Beam theory without shear and rotary
- * inertia, which would lower it by about 0.2 % (tests/mechanics/shear.test.ts). Throws when the
+ * inertia, which would lower it by less than 0.1 % at full length (tests/mechanics/shear.test.ts). Throws when the
  * iteration does not settle, which a positive mass and stiffness rule out.
  */
 export function firstFreeFrequencyHz(

@@ -164,7 +164,14 @@ interface Modes {
 	readonly kept: readonly number[];
 }
 
-/** Every mode of a dense pencil with some freedoms held, through M = L Lᵀ and L⁻¹ K L⁻ᵀ. */
+/** Square of a frequency of about 5 Hz: below every way of bending, so low modes come out to full accuracy. */
+const SHIFT = (2 * Math.PI * 5) ** 2;
+
+/**
+ * The modes of a dense pencil with some freedoms held. With K + shift·M = L Lᵀ the symmetric matrix
+ * L⁻¹ M L⁻ᵀ has eigenvalues 1/(ω² + shift), so the low modes stand out of rounding however short an
+ * element is. Modes lost in rounding, above some 10⁶ Hz, are left out.
+ */
 export function denseModes(
 	beam: DenseBeam,
 	held: readonly number[] = [],
@@ -173,30 +180,31 @@ export function denseModes(
 		(i) => !held.includes(i),
 	);
 	const mass = beam.mass.selection([...kept], [...kept]);
-	const stiffness = beam.stiffness.selection([...kept], [...kept]);
-	const n = kept.length;
-	// Freedoms scaled to unit mass first: deflections and slopes differ by orders of magnitude.
-	const scale = kept.map((_, i) => 1 / Math.sqrt(mass.get(i, i)));
-	const scaled = (m: Matrix): Matrix =>
-		Matrix.zeros(n, n).apply(function (this: Matrix, i, j) {
-			this.set(i, j, m.get(i, j) * (scale[i] as number) * (scale[j] as number));
-		});
-	const inverse = lowerInverse(choleskyOf(scaled(mass)));
-	const standard = inverse.mmul(scaled(stiffness)).mmul(inverse.transpose());
-	const symmetric = Matrix.add(standard, standard.transpose()).mul(0.5);
-	const evd = new EigenvalueDecomposition(symmetric, { assumeSymmetric: true });
+	const shifted = beam.stiffness
+		.selection([...kept], [...kept])
+		.add(Matrix.mul(mass, SHIFT));
+	const inverse = lowerInverse(choleskyOf(shifted));
+	const standard = inverse.mmul(mass).mmul(inverse.transpose());
+	const evd = new EigenvalueDecomposition(
+		Matrix.add(standard, standard.transpose()).mul(0.5),
+		{ assumeSymmetric: true },
+	);
 	const back = inverse.transpose().mmul(evd.eigenvectorMatrix);
+	const top = Math.max(...evd.realEigenvalues);
 	const order = evd.realEigenvalues
-		.map((value, i) => ({ value, i }))
-		.sort((a, b) => a.value - b.value);
-	const vectors = Matrix.zeros(n, n).apply(function (this: Matrix, i, j) {
-		this.set(
-			i,
-			j,
-			back.get(i, (order[j] as { i: number }).i) * (scale[i] as number),
-		);
+		.map((theta, i) => ({ theta, i }))
+		.filter((one) => one.theta > 1e-13 * top)
+		.sort((a, b) => b.theta - a.theta);
+	const vectors = Matrix.zeros(kept.length, order.length);
+	order.forEach(({ theta, i }, j) => {
+		for (let row = 0; row < kept.length; row++)
+			vectors.set(row, j, back.get(row, i) / Math.sqrt(theta));
 	});
-	return { squares: order.map((one) => one.value), vectors, kept };
+	return {
+		squares: order.map(({ theta }) => 1 / theta - SHIFT),
+		vectors,
+		kept,
+	};
 }
 
 function choleskyOf(m: Matrix): Matrix {
