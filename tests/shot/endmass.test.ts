@@ -3,10 +3,12 @@ import { describe, expect, it } from "vitest";
 import { band90 } from "@/lib/reference/estimate";
 import {
 	endMassG,
+	endMassOfDesignG,
 	FOLLOWING_BALL_FACTOR,
 	HALF_SINE_FORCE_FACTOR,
 	slenderShaftEndMassG,
 } from "@/lib/shot/endmass";
+import { cue } from "../support/designs";
 
 /** Midpoint rule after y = z², which removes the root singularity. */
 function overRoot(f: (y: number) => number): number {
@@ -115,5 +117,48 @@ describe("end mass of a shaft with tip and ferrule", () => {
 		expect(() => endMassG({ ...snooker, ferruleLengthMm: -1 })).toThrow(
 			/ferruleLengthMm.*-1/,
 		);
+	});
+});
+
+describe("end mass of a whole design", () => {
+	const even = endMassOfDesignG(cue());
+
+	it("is near the slender rod's for an even taper, lighter for a slimmer front, heavier for a fuller one", () => {
+		const rod = endMassG({
+			tipDiameterMm: 9.5,
+			shaftWood: "white-ash",
+			ferruleMetal: "brass",
+			ferruleLengthMm: cue().ferrule.lengthMm,
+		});
+		expect(Math.abs(even.value / rod.value - 1)).toBeLessThan(0.02);
+		const shapes = (["slim-forward", "even", "straight"] as const).map(
+			(taperShape) => endMassOfDesignG(cue({ taperShape })).value,
+		);
+		expect(shapes[0]).toBeLessThan(shapes[1] as number);
+		expect(shapes[1]).toBeLessThan(shapes[2] as number);
+		for (const value of shapes)
+			expect(Math.abs(value / rod.value - 1)).toBeLessThan(0.1);
+	});
+
+	it("a known contact time narrows it and a longer one raises it", () => {
+		const known = endMassOfDesignG(cue(), 1.2);
+		expect(known.value).toBe(even.value);
+		expect(known.sd).toBeLessThan(even.sd);
+		expect(endMassOfDesignG(cue(), 2).value).toBeGreaterThan(known.value);
+	});
+
+	it("a steel ferrule is lighter than a brass one of the same size", () => {
+		expect(
+			endMassOfDesignG(cue({ ferruleMetal: "stainless-steel" })).value,
+		).toBeLessThan(even.value);
+	});
+
+	// TP B.1: 8.44 g for a regular 12.75 mm cue, and classes of ball over end mass of 12–29.
+	it("a maple cue of 12.75 mm has a band that holds the 8.44 g measured", () => {
+		const maple = endMassOfDesignG(
+			cue({ tipDiameterMm: 12.75, shaftWood: "sugar-maple" }),
+		);
+		expect(band90(maple).low).toBeLessThan(8.44);
+		expect(band90(maple).high).toBeGreaterThan(8.44);
 	});
 });
