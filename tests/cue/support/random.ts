@@ -1,0 +1,17 @@
+/** A small seeded generator (mulberry32, from memory): uniform on [0, 1), the same everywhere. */
+export function seeded(seed: number): () => number {
+	let state = seed >>> 0;
+	return () => {
+		state = (state + 0x6d2b79f5) >>> 0;
+		let t = state;
+		t = Math.imul(t ^ (t >>> 15), t | 1);
+		t ^= t + Math.imul(t ^ (t >>> 7), t | 61);
+		return ((t ^ (t >>> 14)) >>> 0) / 4294967296;
+	};
+}
+
+/** Standard normal numbers from a uniform generator, by Box and Muller. */
+export function normals(uniform: () => number): () => number {
+	return () =>
+		Math.sqrt(-2 * Math.log(1 - uniform())) * Math.cos(2 * Math.PI * uniform());
+}
