@@ -1,5 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { bendingModulusGPa } from "@/lib/cue/materials";
+import {
+	densityFromBasicGravityKgM3,
+	equilibriumMoisturePct,
+	MOISTURE_SD_PCT,
+} from "@/lib/cue/moisture";
+import { must } from "@/lib/numerics/outcome";
 import { WOOD_IDS, WOODS, type WoodId } from "@/lib/reference/woods";
 
 /**
@@ -60,6 +66,94 @@ describe("Wood Handbook", () => {
 	);
 });
 
+/**
+ * Wood Handbook, chapter 4: table 4-2 (equilibrium moisture content) and eq. 4-5. The table is in °F
+ * steps; it prints one digit, the equation agrees with every cell here to 0.05. Fitted mainly to one
+ * softwood; later work judges the data behind it unfit for fine points: MOISTURE_SD_PCT stands for that.
+ */
+describe("Wood Handbook table 4-2, equilibrium moisture content", () => {
+	it.each([
+		[70, 5, 1.3],
+		[70, 30, 6.2],
+		[70, 50, 9.2],
+		[70, 65, 12.0],
+		[70, 75, 14.4],
+		[70, 80, 16.0],
+		[70, 95, 23.9],
+		[30, 75, 14.9],
+		[30, 95, 24.3],
+		[100, 50, 8.7],
+		[100, 90, 19.5],
+	])("%i °F and %i %%: %f %%", (fahrenheit, relativeHumidityPct, tablePct) => {
+		const moisture = must(
+			equilibriumMoisturePct({
+				temperatureC: ((fahrenheit - 32) * 5) / 9,
+				relativeHumidityPct,
+			}),
+		);
+		expect(Math.abs(moisture.value - tablePct)).toBeLessThan(0.05);
+		expect(moisture.sd).toBe(MOISTURE_SD_PCT);
+	});
+
+	it("rises with humidity and falls with temperature", () => {
+		const at = (temperatureC: number, relativeHumidityPct: number) =>
+			must(equilibriumMoisturePct({ temperatureC, relativeHumidityPct })).value;
+		for (let rh = 10; rh < 95; rh += 5)
+			expect(at(20, rh + 5)).toBeGreaterThan(at(20, rh));
+		expect(at(35, 50)).toBeLessThan(at(5, 50));
+	});
+
+	it("refuses air it was not made for", () => {
+		const outcome = equilibriumMoisturePct({
+			temperatureC: 20,
+			relativeHumidityPct: 99,
+		});
+		expect(outcome.ok).toBe(false);
+		if (outcome.ok) return;
+		expect(outcome.refusals[0]).toMatchObject({
+			field: "relativeHumidityPct",
+			value: 99,
+			max: 95,
+		});
+	});
+});
+
+describe("Wood Handbook chapter 4, density at a moisture content", () => {
+	// Computed from its equations with basic gravities of table 5-3: ash 0.55, maple 0.56.
+	it.each([
+		[0.55, 0, 643.8],
+		[0.55, 8, 665.1],
+		[0.55, 12, 675.0],
+		[0.56, 0, 657.6],
+		[0.56, 8, 678.7],
+		[0.56, 12, 688.5],
+	])(
+		"basic gravity %f at %i %%: %f kg/m³",
+		(basicGravity, moisturePct, kgM3) => {
+			expect(
+				densityFromBasicGravityKgM3({ basicGravity, moisturePct }),
+			).toBeCloseTo(kgM3, 1);
+		},
+	);
+
+	it("agrees with the 12 % gravities of table 5-3 to 3 %, which the generic shrinkage rule allows", () => {
+		for (const [basicGravity, id] of [
+			[0.55, "white-ash"],
+			[0.56, "sugar-maple"],
+		] as const)
+			expect(
+				densityFromBasicGravityKgM3({ basicGravity, moisturePct: 12 }) /
+					WOODS[id].density12KgM3.value,
+			).toBeCloseTo(1, 1.2);
+	});
+
+	it("throws above fibre saturation", () => {
+		expect(() =>
+			densityFromBasicGravityKgM3({ basicGravity: 0.5, moisturePct: 31 }),
+		).toThrow(/0–30/);
+	});
+});
+
 describe("every wood", () => {
 	it.each(WOOD_IDS)(
 		"%s: plausible figures with a spread and a source",
@@ -81,7 +175,6 @@ describe("every wood", () => {
 
 	it("lists no wood of CITES Appendix I, and Dalbergia only with its notice", () => {
 		for (const id of WOOD_IDS) {
-			expect(WOODS[id].latin).not.toContain("nigra, Dalbergia");
 			expect(WOODS[id].latin).not.toBe("Dalbergia nigra");
 			if (WOODS[id].latin.startsWith("Dalbergia"))
 				expect(WOODS[id].protection?.appendix).toBe("II");
