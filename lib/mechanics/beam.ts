@@ -78,8 +78,9 @@ export function beamOf(p: {
 	}
 	const isSymmetric = agree(samples.x, samples.y, 2 * (nodes - 1));
 	const size = 2 * nodes;
-	for (const band of [bands.mass, bands.x, bands.y])
-		band.fill(0, 0, size * STRIDE);
+	bands.mass.fill(0, 0, size * STRIDE);
+	bands.x.fill(0, 0, size * STRIDE);
+	if (!isSymmetric) bands.y.fill(0, 0, size * STRIDE);
 	for (let e = 0; e + 1 < nodes; e++) {
 		addMass(bands.mass, { e, stationsM, samples: samples.mass, sign: 1 });
 		addStiffness(bands.x, { e, stationsM, samples: samples.x, sign: 1 });

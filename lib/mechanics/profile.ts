@@ -18,38 +18,31 @@ export interface BeamProfile {
  * end there is hardly any bending.
  */
 export function beamProfileOf(design: CueDesign): BeamProfile {
-	const { lengthMm, tip, ferrule, splice } = design;
-	const behindFerrule = bendingSectionAt(
-		design,
-		tip.heightMm + ferrule.lengthMm,
-	);
-	const tipSection: BendingSection = {
-		massPerLengthKgM:
-			(densityKgM3(design, "tip-leather").value * tipVolumeMm3(design) * 1e-6) /
-			tip.heightMm,
-		stiffnessXNm2: behindFerrule.stiffnessXNm2,
-		stiffnessYNm2: behindFerrule.stiffnessYNm2,
-	};
+	const { lengthMm, tip } = design;
+	const tipSection = tipSectionOf(design, bendingSectionAt);
 	return {
 		lengthMm,
-		breaksMm: breaksOf(
-			lengthMm,
-			sleevesOf(design).flatMap((body) => [
-				body.fromStationMm,
-				body.toStationMm,
-			]),
-			[lengthMm - design.buttEndRadiusMm],
-			splice.base.kind === "tenon"
-				? [
-						splice.base.joinStationMm,
-						splice.base.joinStationMm + splice.base.tenonLengthMm,
-					]
-				: [],
-		),
+		breaksMm: breaksOf(design),
 		sectionAt: (stationMm) =>
 			stationMm < tip.heightMm
 				? tipSection
 				: bendingSectionAt(design, stationMm),
+	};
+}
+
+/** The tip's section: its mass over its height, and the stiffness of what is behind the ferrule. */
+export function tipSectionOf(
+	design: CueDesign,
+	sectionAt: (design: CueDesign, stationMm: number) => BendingSection,
+): BendingSection {
+	const { tip, ferrule } = design;
+	const behind = sectionAt(design, tip.heightMm + ferrule.lengthMm);
+	const massG =
+		densityKgM3(design, "tip-leather").value * tipVolumeMm3(design) * 1e-6;
+	return {
+		massPerLengthKgM: massG / tip.heightMm,
+		stiffnessXNm2: behind.stiffnessXNm2,
+		stiffnessYNm2: behind.stiffnessYNm2,
 	};
 }
 
@@ -65,19 +58,28 @@ function tipVolumeMm3(design: CueDesign): number {
 	);
 }
 
-/** Ends and breaks within them, ascending, those closer than a tenth of a millimetre merged. */
-function breaksOf(
-	lengthMm: number,
-	...groups: readonly (readonly number[])[]
-): readonly number[] {
-	const inside = groups
-		.flat()
-		.filter((station) => station > 0.1 && station < lengthMm - 0.1)
-		.sort((a, b) => a - b);
+/**
+ * Stations where a body begins or ends, butt wood is joined on or the butt edge begins, and both ends,
+ * ascending; those closer than a tenth of a millimetre are merged.
+ */
+export function breaksOf(design: CueDesign): readonly number[] {
+	const { lengthMm, splice } = design;
+	const inside: number[] = [lengthMm - design.buttEndRadiusMm];
+	for (const body of sleevesOf(design))
+		inside.push(body.fromStationMm, body.toStationMm);
+	if (splice.base.kind === "tenon")
+		inside.push(
+			splice.base.joinStationMm,
+			splice.base.joinStationMm + splice.base.tenonLengthMm,
+		);
+	inside.sort((a, b) => a - b);
 	const merged = [0];
-	for (const station of inside)
-		if (station - (merged[merged.length - 1] as number) > 0.1)
-			merged.push(station);
+	let last = 0;
+	for (const station of inside) {
+		if (station - last <= 0.1 || station >= lengthMm - 0.1) continue;
+		merged.push(station);
+		last = station;
+	}
 	merged.push(lengthMm);
 	return merged;
 }
