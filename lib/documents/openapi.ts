@@ -1,22 +1,22 @@
 import { z } from "zod";
 import { MODEL_VERSION } from "@/lib/advice/version";
-import {
-	adviceBodySchema,
-	cueBodySchema,
-	fitBodySchema,
-} from "@/lib/forms/api-requests";
+import { cueBodySchema, shotBodySchema } from "@/lib/forms/api-cue";
+import { adviceBodySchema, fitBodySchema } from "@/lib/forms/api-requests";
 import {
 	adviceResponseSchema,
 	cueResponseSchema,
 	fitResponseSchema,
 	problemDetailsSchema,
+	shotResponseSchema,
 } from "@/lib/forms/api-responses";
 
 const SCHEMAS = {
 	CueBody: [cueBodySchema, "input"],
+	ShotBody: [shotBodySchema, "input"],
 	FitBody: [fitBodySchema, "input"],
 	AdviceBody: [adviceBodySchema, "input"],
 	CueAnswer: [cueResponseSchema, "output"],
+	ShotAnswer: [shotResponseSchema, "output"],
 	FitAnswer: [fitResponseSchema, "output"],
 	AdviceAnswer: [adviceResponseSchema, "output"],
 	ProblemDetails: [problemDetailsSchema, "output"],
@@ -90,7 +90,8 @@ export function openApiDocument(): object {
 		paths: {
 			"/api/v1/cue": computation({
 				operationId: "computeCue",
-				summary: "Weight, balance, stations, rules and added weight of one cue",
+				summary:
+					"Geometry, weight, balance, inertia, bending, end mass, added weight, stations, rules, moisture and grain of one cue",
 				body: "CueBody",
 				answer: "CueAnswer",
 				example: {
@@ -102,6 +103,24 @@ export function openApiDocument(): object {
 						buttWood: "gaboon-ebony",
 					},
 					wantedMassG: 520,
+				},
+			}),
+			"/api/v1/shot": computation({
+				operationId: "computeShot",
+				summary:
+					"Ball speed, spin, deflection and pivot of one cue over offset and weight",
+				body: "ShotBody",
+				answer: "ShotAnswer",
+				example: {
+					cue: {
+						lengthMm: 1473,
+						buttDiameterMm: 29,
+						tipDiameterMm: 9.5,
+						shaftWood: "white-ash",
+						buttWood: "gaboon-ebony",
+					},
+					gameId: "snooker",
+					cueMassG: 520,
 				},
 			}),
 			"/api/v1/fit": computation({

@@ -1,4 +1,6 @@
 import { z } from "zod";
+import type { CueRequest } from "@/lib/cue/design";
+import { WOODS, type WoodId } from "@/lib/reference/woods";
 import { BOUNDS } from "./bounds";
 import {
 	CHOICES,
@@ -7,8 +9,24 @@ import {
 	stanceSchema,
 } from "./fitting-input";
 
+const WOOD_NAMES = Object.keys(WOODS) as [WoodId, ...WoodId[]];
+
 const quantity = ({ min, max }: { min: number; max: number }) =>
 	z.number().min(min).max(max);
+
+/** Any finite length or angle: the model's own limits are told by its refusal, with field and bound. */
+const finite = z.number();
+const wood = z.enum(WOOD_NAMES);
+const veneers = z
+	.array(z.strictObject({ wood, thicknessMm: finite }))
+	.max(6)
+	.optional();
+const flat = {
+	pointFromButtMm: finite.optional(),
+	coreHalfWidthMm: finite.optional(),
+	planeAngleDeg: finite.optional(),
+	veneers,
+};
 
 /** A cue to be built, before any weight is added. */
 export const cueRequestSchema = z.strictObject({
@@ -21,14 +39,45 @@ export const cueRequestSchema = z.strictObject({
 	splice: z.enum(CHOICES.splice).default("hand-four-point"),
 	layout: z.enum(CHOICES.layout).default("three-quarter"),
 	ferruleMetal: z.enum(CHOICES.ferruleMetal).default("brass"),
-});
-
-/** Body of `POST /api/v1/cue`. */
-export const cueBodySchema = z.strictObject({
-	cue: cueRequestSchema,
-	gameId: z.enum(CHOICES.game).default("snooker"),
-	wantedMassG: quantity(BOUNDS.cueMassG).optional(),
-});
+	/** A workshop's own billet densities. */
+	densities: z
+		.partialRecord(wood, z.strictObject({ kgM3: finite, sd: finite }))
+		.optional(),
+	/** Diameters at free stations between tip and butt, instead of the named shape. */
+	freeTaper: z
+		.array(z.strictObject({ stationMm: finite, diameterMm: finite }))
+		.max(40)
+		.optional(),
+	splicing: z
+		.strictObject({
+			points: z.strictObject(flat).optional(),
+			pointsBetween: z.strictObject({ ...flat, wood }).optional(),
+			frontWedge: z
+				.strictObject({ ...flat, wood, faceAngleDeg: finite.optional() })
+				.optional(),
+			allRound: z
+				.strictObject({
+					...flat,
+					wood,
+					count: z.number().int(),
+					faceAngleDeg: finite.optional(),
+				})
+				.optional(),
+		})
+		.optional(),
+	fittings: z
+		.strictObject({
+			tipHeightMm: finite.optional(),
+			domeRadiusMm: finite.optional(),
+			ferruleLengthMm: finite.optional(),
+			ferruleWallMm: finite.optional(),
+			jointFromButtMm: finite.optional(),
+			jointMetal: z.enum(["brass", "stainless-steel", "aluminium"]).optional(),
+			endPieceMm: finite.optional(),
+			buttEndRadiusMm: finite.optional(),
+		})
+		.optional(),
+}) satisfies z.ZodType<CueRequest, unknown>;
 
 /** Body of `POST /api/v1/fit`. */
 export const fitBodySchema = z.strictObject({

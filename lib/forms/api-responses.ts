@@ -83,12 +83,79 @@ const planSchema = open({
 	cautions: z.array(cautionSchema),
 });
 
+const planeSchema = open({
+	freeHz: z.array(estimateSchema),
+	stillMm: z.array(z.number()),
+	heldHz: open({ pinned: estimateSchema, clamped: estimateSchema }),
+	droopMm: estimateSchema,
+	giveMmPerN: estimateSchema,
+});
+const yearSchema = open({
+	seasons: z.array(
+		open({
+			name: z.string(),
+			moisturePct: estimateSchema,
+			massG: estimateSchema,
+			balanceFromButtMm: estimateSchema,
+			buttRadialMm: z.number(),
+			buttTangentialMm: z.number(),
+			tipRadialMm: z.number(),
+			tipTangentialMm: z.number(),
+		}),
+	),
+	massSwingG: z.number(),
+	buttSwingMm: z.number(),
+	cautions: z.array(cautionSchema),
+});
+const faceSchema = open({
+	arrows: z.array(open({ stationMm: z.number(), pointsTo: z.string() })),
+	meanSpacingMm: z.number().nullable(),
+});
+
 export const cueResponseSchema = open({
 	design: designSchema,
 	mass: massSchema,
+	inertiaAboutGripKgM2: estimateSchema,
 	plan: planSchema.nullable(),
 	stations: z.array(stationSchema),
 	rules: z.array(ruleSchema),
+	bending: open({
+		planes: open({ x: planeSchema, y: planeSchema }),
+		sideRatio: z.number(),
+	}),
+	endMassG: estimateSchema,
+	year: yearSchema.nullable(),
+	grain: open({
+		front: faceSchema,
+		back: faceSchema,
+		nearTip: z.array(open({ stationMm: z.number() })),
+	}).nullable(),
+});
+
+export const shotResponseSchema = open({
+	endMassG: estimateSchema,
+	centreSpeedRatio: estimateSchema,
+	bestMassG: estimateSchema,
+	usableOffsetRatio: z.number(),
+	offsets: z.array(
+		open({
+			offsetRatio: z.number(),
+			isUsable: z.boolean(),
+			ballSpeedMPerS: estimateSchema,
+			modelGapFraction: z.number().nullable(),
+			spinRatio: z.number(),
+			spinRevPerS: estimateSchema,
+			squirtDeg: estimateSchema,
+			pivotLengthMm: estimateSchema.nullable(),
+		}),
+	),
+	weights: z.array(
+		open({
+			cueMassG: z.number(),
+			equalEffortFraction: estimateSchema,
+			equalSpeedRatio: estimateSchema,
+		}),
+	),
 });
 
 const bodySchema = open({

@@ -2,12 +2,14 @@ import { describe, expect, test } from "vitest";
 import { POST as postAdvice } from "@/app/api/v1/advice/route";
 import { POST as postCue } from "@/app/api/v1/cue/route";
 import { POST as postFit } from "@/app/api/v1/fit/route";
+import { POST as postShot } from "@/app/api/v1/shot/route";
 import { advise } from "@/lib/advice/advise";
 import {
 	adviceResponseSchema,
 	cueResponseSchema,
 	fitResponseSchema,
 	problemDetailsSchema,
+	shotResponseSchema,
 } from "@/lib/forms/api-responses";
 import { must } from "@/lib/numerics/outcome";
 import { withStature } from "../support/inputs";
@@ -35,6 +37,45 @@ describe("answers have the described form", () => {
 			await (await ask(postCue, { cue, wantedMassG: 520 })).json(),
 		);
 		expect(weighted.mass.massG.value).toBeCloseTo(520, 6);
+	});
+	test("cue with moisture over the year and grain arrows", async () => {
+		const answer = cueResponseSchema.parse(
+			await (
+				await ask(postCue, {
+					cue: {
+						...cue,
+						splicing: {
+							frontWedge: {
+								wood: "zebrano",
+								veneers: [{ wood: "sugar-maple", thicknessMm: 0.6 }],
+							},
+						},
+					},
+					seasons: [
+						{
+							name: "winter",
+							air: { temperatureC: 20, relativeHumidityPct: 35 },
+						},
+						{
+							name: "summer",
+							air: { temperatureC: 24, relativeHumidityPct: 65 },
+						},
+					],
+					grain: { ringSpacingMm: 2 },
+				})
+			).json(),
+		);
+		expect(answer.year?.massSwingG).toBeGreaterThan(0);
+		expect(answer.grain?.front.arrows.length).toBeGreaterThan(0);
+		expect(answer.mass.parts.map(({ material }) => material)).toEqual(
+			expect.arrayContaining(["zebrano", "sugar-maple"]),
+		);
+	});
+	test("shot", async () => {
+		const answer = shotResponseSchema.parse(
+			await (await ask(postShot, { cue, cueMassG: 520 })).json(),
+		);
+		expect(answer.offsets.length).toBeGreaterThan(5);
 	});
 	test("fit", async () => {
 		const body = {

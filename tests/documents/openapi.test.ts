@@ -2,11 +2,8 @@ import { existsSync } from "node:fs";
 import { Validator } from "@seriousme/openapi-schema-validator";
 import { describe, expect, test } from "vitest";
 import { openApiDocument } from "@/lib/documents/openapi";
-import {
-	adviceBodySchema,
-	cueBodySchema,
-	fitBodySchema,
-} from "@/lib/forms/api-requests";
+import { cueBodySchema, shotBodySchema } from "@/lib/forms/api-cue";
+import { adviceBodySchema, fitBodySchema } from "@/lib/forms/api-requests";
 
 interface Post {
 	readonly post: {
@@ -41,11 +38,12 @@ describe("the OpenAPI document", () => {
 	test("every path is a route, and its example passes the route's own schema", () => {
 		const bodies = {
 			cue: cueBodySchema,
+			shot: shotBodySchema,
 			fit: fitBodySchema,
 			advice: adviceBodySchema,
 		};
 		const paths = Object.entries(document().paths);
-		expect(paths).toHaveLength(3);
+		expect(paths).toHaveLength(Object.keys(bodies).length);
 		for (const [path, { post }] of paths) {
 			expect(existsSync(`app${path}/route.ts`), path).toBe(true);
 			const name = path.split("/").at(-1) as keyof typeof bodies;

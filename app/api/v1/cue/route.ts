@@ -1,5 +1,5 @@
-import { answerCue } from "@/lib/advice/answer";
-import { cueBodySchema } from "@/lib/forms/api-requests";
+import { answerCue } from "@/lib/advice/answer-cue";
+import { cueBodySchema } from "@/lib/forms/api-cue";
 import { endpoint } from "../_parts/endpoint";
 
 export const POST = endpoint(cueBodySchema, answerCue);

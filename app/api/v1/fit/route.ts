@@ -1,4 +1,4 @@
-import { answerFit } from "@/lib/advice/answer";
+import { answerFit } from "@/lib/advice/answer-fit";
 import { fitBodySchema } from "@/lib/forms/api-requests";
 import { endpoint } from "../_parts/endpoint";
 
