@@ -1,7 +1,7 @@
 import type { AddedWeightPlan } from "@/lib/build/added-weight";
 import type { RuleFinding } from "@/lib/build/rules";
 import { type SheetStation, sheetStations } from "@/lib/build/stations";
-import type { CueRequest } from "@/lib/cue/design";
+import type { CueDesign, CueRequest } from "@/lib/cue/design";
 import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
 import type { Band, Estimate } from "@/lib/reference/estimate";
 import type { GameId } from "@/lib/reference/rules";
@@ -33,11 +33,8 @@ export interface SpecContent {
 		readonly material: string;
 		readonly massG: Estimate;
 	}[];
-	readonly tip: { readonly heightMm: number; readonly domeRadiusMm: number };
-	readonly ferrule: { readonly lengthMm: number; readonly wallMm: number };
-	readonly jointStationMm: number | null;
-	readonly splicePointsFromButtMm: number | null;
-	readonly buttEndRadiusMm: number;
+	/** The finished cue, metal and all: the picture is drawn from it. */
+	readonly design: CueDesign;
 	readonly rules: readonly RuleFinding[];
 	/** For the player and the coach. */
 	readonly cautions: readonly Caution[];
@@ -87,18 +84,7 @@ export function specFrom(advice: Advice): Outcome<SpecContent> {
 			material,
 			massG,
 		})),
-		tip: {
-			heightMm: finished.tip.heightMm,
-			domeRadiusMm: finished.tip.domeRadiusMm,
-		},
-		ferrule: {
-			lengthMm: finished.ferrule.lengthMm,
-			wallMm: finished.ferrule.wallMm,
-		},
-		jointStationMm: finished.joint?.stationMm ?? null,
-		splicePointsFromButtMm:
-			stations.find(({ note }) => note === "splice-points")?.fromButtMm ?? null,
-		buttEndRadiusMm: finished.buttEndRadiusMm,
+		design: finished,
 		rules: advice.rules,
 		cautions: advice.cautions,
 		workshopCautions: [

@@ -5,6 +5,7 @@ import { WOODS } from "@/lib/reference/woods";
 import type { UnitSystem } from "@/lib/units/quantity";
 import {
 	type Both,
+	formatAngle,
 	formatBoth,
 	formatLength,
 	formatMass,
@@ -54,6 +55,7 @@ export interface SheetView {
 		readonly note: string;
 	}[];
 	readonly woods: readonly SheetRow[];
+	readonly splice: readonly SheetRow[];
 	readonly weight: readonly SheetRow[];
 	readonly fittings: readonly SheetRow[];
 	readonly finish: readonly string[];
@@ -148,6 +150,7 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 					: (STATION_NOTES[station.note] ?? station.note),
 		})),
 		woods: woodRows(content),
+		splice: spliceRows(content, system),
 		weight: weightRows(content, system),
 		fittings: fittingRows(content, system),
 		finish: FINISH,
@@ -199,8 +202,7 @@ const FINISH = [
 function woodRows({ request }: SpecContent): SheetRow[] {
 	const density = (id: keyof typeof WOODS) => {
 		const { density12KgM3 } = WOODS[id];
-		const low = band90(density12KgM3).low;
-		const high = band90(density12KgM3).high;
+		const { low, high } = band90(density12KgM3);
 		return `${formatNumber(density12KgM3.value)} kg/m³ at 12 % moisture in the tables, nine billets in ten ${formatNumber(low)} to ${formatNumber(high)}: weigh and measure the blank`;
 	};
 	return [
@@ -214,13 +216,39 @@ function woodRows({ request }: SpecContent): SheetRow[] {
 			value: woodName(request.buttWood),
 			note: density(request.buttWood),
 		},
-		{ label: "Splice", value: SPLICE_LABELS[request.splice] },
 		{ label: "Taper", value: TAPER_LABELS[request.taperShape] },
 	];
 }
 
+/** The splice in the order it is glued: which face, what wood, the flat against the axis. */
+function spliceRows(
+	{ design, request, stations }: SpecContent,
+	system: UnitSystem,
+): SheetRow[] {
+	const points = stations
+		.filter(({ note }) => note === "splice-points")
+		.map(({ fromButtMm }) => both({ mm: fromButtMm, kind: "station" }, system));
+	const rows: SheetRow[] = [
+		{
+			label: "Splice",
+			value: SPLICE_LABELS[request.splice],
+			...(points.length > 0 && {
+				note: `Points ${points.join(" and ")} from the butt end`,
+			}),
+		},
+	];
+	return [
+		...rows,
+		...design.splice.cuts.map((cut, i) => ({
+			label: `${i + 1}. ${cut.part}, face at ${formatAngle(cut.faceAngleDeg, 0)}`,
+			value: woodName(cut.wood),
+			note: `Flat ${formatAngle(cut.angleDeg, 2)} to the axis, ${both({ mm: cut.buttOffsetMm, kind: "bench" }, system)} from it at the butt end`,
+		})),
+	];
+}
+
 function weightRows(
-	{ naturalMassG, addedWeight, figures }: SpecContent,
+	{ naturalMassG, addedWeight, figures, design }: SpecContent,
 	system: UnitSystem,
 ): SheetRow[] {
 	const rows: SheetRow[] = [
@@ -238,33 +266,43 @@ function weightRows(
 	];
 	if (addedWeight.metalMassG <= 0) return rows;
 	const station = (mm: number) => both({ mm, kind: "station" }, system);
-	return [
-		...rows,
-		{
-			label: `${metalName(addedWeight.metal)} slug`,
-			value: both({ g: addedWeight.metalMassG, kind: "added" }, system),
-			note: `${both({ mm: addedWeight.boreDiameterMm, kind: "bench" }, system)} across, ${station(addedWeight.slugLengthMm)} long`,
-		},
-		{
+	const across = (mm: number) => both({ mm, kind: "bench" }, system);
+	rows.push({
+		label: `${metalName(addedWeight.metal)} in all`,
+		value: both({ g: addedWeight.metalMassG, kind: "added" }, system),
+		note: `The bore takes out ${formatMass(addedWeight.drilledOutMassG, system, "added")} of wood; the plug weighs ${formatMass(addedWeight.plugMassG, system, "added")}.`,
+	});
+	if (addedWeight.slugLengthMm > 0)
+		rows.push({
 			label: "Bore from the butt end",
-			value: `${both({ mm: addedWeight.boreDiameterMm, kind: "bench" }, system)} across, ${station(addedWeight.boreDepthMm)} deep`,
-			note: `Takes out ${formatMass(addedWeight.drilledOutMassG, system, "added")} of wood; near end of the slug ${station(addedWeight.slugFromButtMm)} from the butt end.`,
-		},
-	];
+			value: `${across(addedWeight.boreDiameterMm)} across, ${station(addedWeight.boreDepthMm)} deep`,
+			note: `Slug ${station(addedWeight.slugLengthMm)} long, its rear face ${station(addedWeight.slugFromButtMm)} from the butt end; plug behind it.`,
+		});
+	const { jointSlug } = addedWeight;
+	if (jointSlug !== null)
+		rows.push({
+			label: "Bore behind the joint",
+			value: `${across(jointSlug.diameterMm)} across`,
+			note: `Slug ${station(jointSlug.slugLengthMm)} long, its front face ${station(design.lengthMm - jointSlug.fromStationMm)} from the butt end.`,
+		});
+	return rows;
 }
 
-function fittingRows(content: SpecContent, system: UnitSystem): SheetRow[] {
-	const {
-		request,
-		tip,
-		ferrule,
-		jointStationMm,
-		splicePointsFromButtMm,
-		buttEndRadiusMm,
-		figures,
-	} = content;
+function fittingRows(
+	{ request, design, figures }: SpecContent,
+	system: UnitSystem,
+): SheetRow[] {
+	const { tip, ferrule, joint, endJoint, buttEndRadiusMm, lengthMm } = design;
 	const fine = (mm: number) => formatLength(mm, system, "bench");
-	const rows: SheetRow[] = [
+	const jointRow = (
+		label: string,
+		at: NonNullable<typeof joint>,
+	): SheetRow => ({
+		label,
+		value: `${both({ mm: lengthMm - at.stationMm, kind: "station" }, system)} from the butt end`,
+		note: `${metalName(at.metal)} pin ${fine(at.pinDiameterMm)} across, ${formatLength(at.pinReachMm, system, "station")} into each piece; collars ${fine(at.collarMm)} long`,
+	});
+	return [
 		{
 			label: "Tip",
 			value: `${both({ mm: figures.tip.value, kind: "bench" }, system)}, leather`,
@@ -272,25 +310,18 @@ function fittingRows(content: SpecContent, system: UnitSystem): SheetRow[] {
 		},
 		{
 			label: "Ferrule",
-			value: `${metalName(request.ferruleMetal)}, ${fine(ferrule.lengthMm)} long`,
+			value: `${metalName(ferrule.metal)}, ${fine(ferrule.lengthMm)} long`,
 			note: `Wall ${fine(ferrule.wallMm)} over a tenon of the shaft`,
 		},
 		{
 			label: "Pieces",
 			value: LAYOUT_LABELS[request.layout],
-			note:
-				jointStationMm === null
-					? "No joint"
-					: `Joint ${both({ mm: figures.length.value - jointStationMm, kind: "station" }, system)} from the butt end`,
+			...(joint === null && { note: "No joint" }),
 		},
+		...(joint === null ? [] : [jointRow("Joint", joint)]),
+		...(endJoint === null ? [] : [jointRow("Screw-in end piece", endJoint)]),
 		{ label: "Butt end", value: `Edge rounded to ${fine(buttEndRadiusMm)}` },
 	];
-	if (splicePointsFromButtMm !== null)
-		rows.push({
-			label: "Splice points",
-			value: `${both({ mm: splicePointsFromButtMm, kind: "station" }, system)} from the butt end`,
-		});
-	return rows;
 }
 
 function playerRows(

@@ -62,6 +62,9 @@ export function JobSheet({
 				<Part title="Woods">
 					<Rows rows={view.woods} />
 				</Part>
+				<Part title="Splice, in glue order">
+					<Rows rows={view.splice} />
+				</Part>
 				<Part title="Weight">
 					<Rows rows={view.weight} />
 				</Part>
