@@ -2,7 +2,7 @@ import { rememberLast } from "@/lib/numerics/remember-last";
 import { rootBetween } from "@/lib/numerics/roots";
 import type { CueDesign } from "./design";
 import { sleevesOf } from "./layers";
-import { type SplitEvent, splitEventsOf, tripleBreaksMm } from "./split-events";
+import { type SplitEvent, splitEventsOf } from "./split-events";
 import { domeDepthMm, outlineRadiusMm } from "./taper";
 
 /**
@@ -158,8 +158,6 @@ function surfaceBreaks(design: CueDesign, edgeFromMm: number): readonly Mark[] {
 		for (const event of events)
 			for (const stationMm of crossings(span, event))
 				marks.push({ stationMm, root: event.root });
-	for (const stationMm of tripleBreaksMm(design, startMm))
-		marks.push({ stationMm, root: false });
 	return marks;
 }
 

@@ -1,4 +1,3 @@
-import { rootBetween } from "@/lib/numerics/roots";
 import type { CueDesign } from "./design";
 
 /** A distance from the axis that may cross the surface: of a flat, or of the line where two flats meet. */
@@ -110,35 +109,3 @@ function meeting(a: Flat, b: Flat, cosine: number): SplitEvent {
 		root: false,
 	};
 }
-
-/** Where three flats meet in one point, the polygon of kept wood gains or loses a side. */
-export function tripleBreaksMm(
-	design: CueDesign,
-	startMm: number,
-): readonly number[] {
-	const flats = flatsOf(design);
-	const found: number[] = [];
-	for (const [i, a] of flats.entries())
-		for (const [j, b] of flats.entries()) {
-			if (j <= i || parallel(a, b)) continue;
-			for (const c of flats.slice(j + 1)) {
-				if (parallel(a, c) || parallel(b, c)) continue;
-				// Three lines meet where Σ offset·sin(turn between the other two) = 0: linear in z.
-				const excess = (station: number) =>
-					offsetMm(a, station) * Math.sin(c.angleRad - b.angleRad) +
-					offsetMm(b, station) * Math.sin(a.angleRad - c.angleRad) +
-					offsetMm(c, station) * Math.sin(b.angleRad - a.angleRad);
-				const result = rootBetween({
-					f: excess,
-					from: Math.max(startMm, a.fromMm, b.fromMm, c.fromMm),
-					to: Math.min(a.toMm, b.toMm, c.toMm),
-					tolerance: 1e-8,
-				});
-				if (result.converged) found.push(result.root);
-			}
-		}
-	return found;
-}
-
-const parallel = (a: Flat, b: Flat): boolean =>
-	1 - Math.abs(Math.cos(a.angleRad - b.angleRad)) < 1e-9;

@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { planAddedWeight, type WeightWish } from "@/lib/build/added-weight";
-import { BORE, deepestBoreMm } from "@/lib/build/bore";
+import { BORE, deepestBoreMm, jointBore } from "@/lib/build/bore";
 import { weighCue } from "@/lib/cue/mass";
 import { materialAt } from "@/lib/cue/material";
 import { diameterAtMm } from "@/lib/cue/taper";
@@ -292,9 +292,20 @@ describe("a wanted balance or inertia", () => {
 		const balanceMm = Number(refusal.facts?.pairFigure);
 		const far = (m: number, b: number) =>
 			Math.hypot((m - 500) / 10, (b - 450) / 10);
-		expect(far(massG, balanceMm)).toBeLessThanOrEqual(
-			far(500, Number(refusal.facts?.nearestBalanceFromButtMm)),
+		expect(far(massG, balanceMm)).toBeLessThan(
+			0.98 * far(500, Number(refusal.facts?.nearestBalanceFromButtMm)),
 		);
+		// No lighter or heavier cue comes nearer: the farthest forward at each weight, by refusal.
+		for (const otherG of [440, 460, 475, 490, 510, 530]) {
+			const other = refusalOf({
+				design,
+				wantedMassG: otherG,
+				wantedBalanceFromButtMm: 1000,
+			});
+			expect(far(otherG, other.max ?? 0)).toBeGreaterThan(
+				0.98 * far(massG, balanceMm),
+			);
+		}
 		const pair = must(
 			planAddedWeight({
 				design,
@@ -356,6 +367,20 @@ describe("a wanted balance or inertia", () => {
 			),
 			{ numRuns: 40 },
 		);
+	});
+
+	it("leaves a slim joint alone", () => {
+		const slim = cue({ layout: "centre", buttDiameterMm: 24 });
+		const { joint } = slim;
+		if (!joint) throw new Error("a joint was expected");
+		const wallMm =
+			(diameterAtMm(slim, joint.stationMm + joint.pinReachMm) -
+				joint.pinDiameterMm) /
+			2;
+		expect(wallMm).toBeLessThan(BORE.minWallMm);
+		expect(jointBore(slim)).toBeNull();
+		expect(jointBore(cue())?.diameterMm).toBe(11);
+		expect(jointBore(cue({ layout: "one-piece" }))).toBeNull();
 	});
 
 	it("tries another metal where the first cannot", () => {

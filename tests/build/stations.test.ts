@@ -45,6 +45,7 @@ describe("sheetStations", () => {
 		const tolerances = sheetStations(cue()).map((one) => one.toleranceMm);
 		expect(tolerances[0]).toBe(0.05);
 		expect([...tolerances].sort((a, b) => a - b)).toEqual(tolerances);
+		expect([...new Set(tolerances)]).toEqual([0.05, 0.1, 0.2]);
 	});
 
 	it("throws on a step nobody would mark", () => {

@@ -2,6 +2,7 @@ import { describe, expect, it } from "vitest";
 import { weighCue } from "@/lib/cue/mass";
 import { settledAt, yearSwing } from "@/lib/cue/moisture";
 import { must } from "@/lib/numerics/outcome";
+import { PLACES } from "@/lib/reference/climate";
 import { cue } from "./support/requests";
 
 const still = (value: number) => ({
@@ -87,6 +88,17 @@ describe("yearSwing", () => {
 		);
 		expect(swing.buttSwingMm).toBeCloseTo(29 * 0.00403 * change, 9);
 	});
+
+	it.each(Object.values(PLACES))(
+		"gets heavier and thicker in the damp half: $name",
+		({ seasons: halves }) => {
+			const [dry, damp] = must(yearSwing(cue(), halves)).seasons;
+			if (!dry || !damp) throw new Error("two halves expected");
+			expect(damp.moisturePct.value).toBeGreaterThan(dry.moisturePct.value);
+			expect(damp.massG.value).toBeGreaterThan(dry.massG.value);
+			expect(damp.buttTangentialMm).toBeGreaterThan(dry.buttTangentialMm);
+		},
+	);
 
 	it("warns where a place leaves the range the coefficients hold in", () => {
 		const swing = must(

@@ -1,6 +1,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { planAddedWeight } from "@/lib/build/added-weight";
+import { splicePointStationsMm } from "@/lib/build/stations";
 import type { CueDesign } from "@/lib/cue/design";
 import { changedCue } from "@/lib/cue/like-mine";
 import { inertiaAboutStationKgM2, weighCue } from "@/lib/cue/mass";
@@ -215,6 +216,15 @@ describe("changedCue", () => {
 			}),
 			{ numRuns: 40 },
 		);
+	});
+
+	it("moves splice points with the length", () => {
+		for (const splice of ["hand-four-point", "machine-four-point"] as const) {
+			const design = cue({ splice });
+			const [point = 0] = splicePointStationsMm(design);
+			const longer = must(changedCue(design, { lengthMm: 1546.65 }));
+			expect(splicePointStationsMm(longer)[0]).toBeCloseTo(1.05 * point, 4);
+		}
 	});
 
 	it("keeps metal at its distance from the butt end", () => {

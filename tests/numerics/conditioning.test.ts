@@ -69,6 +69,19 @@ describe("condition", () => {
 		expect(sharp.surprise).toBeCloseTo(2 / Math.SQRT2, 6);
 	});
 
+	it("gives the normal density of the reading as evidence", () => {
+		const { logEvidence, surprise } = condition(
+			independent([{ value: 2, sd: 3 }]),
+			{ weights: [2], value: 12, sd: 8 },
+		);
+		// Expected 4, variance 36 + 64 = 100: density of 12 under N(4, 10²).
+		expect(surprise).toBeCloseTo(0.8, 12);
+		expect(Math.exp(logEvidence)).toBeCloseTo(
+			Math.exp(-0.32) / (10 * Math.sqrt(2 * Math.PI)),
+			12,
+		);
+	});
+
 	it("wants a spread", () => {
 		expect(() =>
 			condition(independent([{ value: 0, sd: 1 }]), {
