@@ -9,6 +9,7 @@ import { type Body, bodyFrom } from "@/lib/player/body";
 import { type GripCircle, gripCircleFrom } from "@/lib/player/hand";
 import { band90, type Estimate } from "@/lib/reference/estimate";
 import { GAMES, type GameId } from "@/lib/reference/rules";
+import { endMassOfDesignG } from "@/lib/shot/endmass";
 import { type TipTradeoff, tipTradeoff } from "@/lib/shot/tip";
 import { type CueReach, reachFrom } from "@/lib/stance/reach";
 import { snapTo } from "@/lib/units/quantity";
@@ -86,7 +87,6 @@ export function advise(input: FittingInput): Outcome<Advice> {
 	if (!built.ok) return built;
 	const { build, mass, cautions: massCautions } = built.value;
 
-	const { request } = build;
 	const balance = balanceFigure(build);
 	const finished = build.plan.ok ? build.plan.value.finished : build.design;
 	const rules = checkRules(finished, mass.value, gameId);
@@ -105,9 +105,8 @@ export function advise(input: FittingInput): Outcome<Advice> {
 		tipTradeoff: tipTradeoff({
 			gameId,
 			tipDiameterMm: tip.value,
-			shaftWood: request.shaftWood,
-			ferruleMetal: request.ferruleMetal,
-			ferruleLengthMm: build.design.ferrule.lengthMm,
+			domeRadiusMm: build.design.tip.domeRadiusMm,
+			endMassG: endMassOfDesignG(build.design),
 		}),
 		balance,
 		build,

@@ -13,6 +13,7 @@ import { must } from "@/lib/numerics/outcome";
 import { closureMm } from "@/lib/player/hand";
 import { band90, type Estimate, Z90 } from "@/lib/reference/estimate";
 import { GAMES } from "@/lib/reference/rules";
+import { endMassOfDesignG } from "@/lib/shot/endmass";
 import { tipTradeoff } from "@/lib/shot/tip";
 import { BRIDGE_SLACK_MM, GRIP_LIMITS_MM } from "@/lib/stance/assumptions";
 import { overhangMm } from "@/lib/stance/reach";
@@ -34,6 +35,8 @@ import {
 
 /** Points along each axis: enough for a smooth line, few enough for a table to be read. */
 const POINTS = 25;
+/** Each is a solved cue. */
+const TIP_POINTS = 11;
 
 const range = (from: number, to: number, count = POINTS): number[] =>
 	Array.from(
@@ -351,18 +354,20 @@ export function tipChart(advice: Advice, system: UnitSystem): ChartModel {
 	const ruleMax = game.tipMaxDiameterMm?.value;
 	const from = Math.max(7, Math.min(usualLow - 1.5, advice.tip.value - 0.5));
 	const to = Math.min(14, Math.max(usualHigh + 1.5, advice.tip.value + 0.5));
-	const { request, design } = advice.build;
+	const { request } = advice.build;
 	const length = (mm: number) => axisLength(mm, system);
-	const rows = range(from, to, 17).map((tipDiameterMm) => ({
-		tipDiameterMm,
-		trade: tipTradeoff({
-			gameId: advice.gameId,
+	const rows = range(from, to, TIP_POINTS).map((tipDiameterMm) => {
+		const design = must(designFrom({ ...request, tipDiameterMm }));
+		return {
 			tipDiameterMm,
-			shaftWood: request.shaftWood,
-			ferruleMetal: request.ferruleMetal,
-			ferruleLengthMm: design.ferrule.lengthMm,
-		}),
-	}));
+			trade: tipTradeoff({
+				gameId: advice.gameId,
+				tipDiameterMm,
+				domeRadiusMm: design.tip.domeRadiusMm,
+				endMassG: endMassOfDesignG(design),
+			}),
+		};
+	});
 	const { squirtDegAtHalf, sideSpinReachRatio } = advice.tipTradeoff;
 	return {
 		id: "tip",

@@ -1,9 +1,6 @@
 import type { Estimate } from "@/lib/reference/estimate";
-import type { MetalId } from "@/lib/reference/metals";
 import { GAMES, type GameId } from "@/lib/reference/rules";
-import type { WoodId } from "@/lib/reference/woods";
 import { squirtDeg } from "./deflection";
-import { endMassG } from "./endmass";
 import { lesserOf } from "./lesser";
 import { DIME_RADIUS, MISCUE_OFFSET } from "./published";
 import { maxOffsetRatioForTip, spinRatio } from "./spin";
@@ -33,12 +30,11 @@ export function tipTradeoff(p: {
 	readonly tipDiameterMm: number;
 	/** Default: the smaller coin's radius, the rounder of the two usual shapes. */
 	readonly domeRadiusMm?: number;
-	readonly shaftWood: WoodId;
-	readonly ferruleMetal: MetalId;
-	readonly ferruleLengthMm: number;
+	/** Of the cue with that tip: `endMassOfDesignG`. */
+	readonly endMassG: Estimate;
 }): TipTradeoff {
 	const ball = GAMES[p.gameId].cueBall;
-	const endMass = endMassG(p);
+	const { endMassG } = p;
 	const domeRadiusMm = p.domeRadiusMm ?? DIME_RADIUS.value;
 	const domeValue = maxOffsetRatioForTip({
 		tipDiameterMm: p.tipDiameterMm,
@@ -55,11 +51,11 @@ export function tipTradeoff(p: {
 	const contactOffsetMaxRatio = Math.min(MISCUE_OFFSET.value, domeValue);
 	const offsetBand = lesserOf(MISCUE_OFFSET, domeOffsetRatio);
 	return {
-		endMassG: endMass,
+		endMassG,
 		squirtDegAtHalf: squirtEstimate({
 			offsetRatio: 0.5,
 			ballMassG: ball.massG,
-			endMassG: endMass,
+			endMassG,
 		}),
 		domeOffsetRatio,
 		contactOffsetMaxRatio,

@@ -1,15 +1,21 @@
 import { describe, expect, it } from "vitest";
 import { GAMES, type GameId } from "@/lib/reference/rules";
 import { squirtDeg } from "@/lib/shot/deflection";
+import { endMassG } from "@/lib/shot/endmass";
 import { squirtEstimate, tipTradeoff } from "@/lib/shot/tip";
 
-const at = (tipDiameterMm: number, gameId: GameId = "snooker") =>
-	tipTradeoff({
-		gameId,
+const endMassAt = (tipDiameterMm: number) =>
+	endMassG({
 		tipDiameterMm,
 		shaftWood: "white-ash",
 		ferruleMetal: "brass",
 		ferruleLengthMm: 10,
+	});
+const at = (tipDiameterMm: number, gameId: GameId = "snooker") =>
+	tipTradeoff({
+		gameId,
+		tipDiameterMm,
+		endMassG: endMassAt(tipDiameterMm),
 	});
 
 describe("what a tip's width trades", () => {
@@ -38,9 +44,7 @@ describe("what a tip's width trades", () => {
 			gameId: "snooker",
 			tipDiameterMm: 8,
 			domeRadiusMm: 7,
-			shaftWood: "white-ash",
-			ferruleMetal: "brass",
-			ferruleLengthMm: 10,
+			endMassG: endMassAt(8),
 		});
 		expect(rounder.limitedBy).toBe("miscue");
 		expect(rounder.squirtDegAtHalf.value).toBe(at(8).squirtDegAtHalf.value);
@@ -57,10 +61,10 @@ describe("what a tip's width trades", () => {
 
 	it("every figure carries a finite band", () => {
 		for (const width of widths) {
-			const { endMassG, squirtDegAtHalf, sideSpinReach, contactOffsetMax } =
+			const { squirtDegAtHalf, sideSpinReach, contactOffsetMax, ...rest } =
 				at(width);
 			for (const figure of [
-				endMassG,
+				rest.endMassG,
 				squirtDegAtHalf,
 				sideSpinReach,
 				contactOffsetMax,
