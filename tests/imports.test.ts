@@ -15,6 +15,8 @@ const DOMAIN = [
 	"mechanics",
 	"shot",
 	"build",
+	"price",
+	"trial",
 	"advice",
 ];
 const ALLOWED: Readonly<Record<string, readonly string[]>> = {
@@ -27,6 +29,8 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
 	mechanics: [...GROUND, "cue"],
 	shot: [...GROUND, "cue", "mechanics"],
 	build: [...GROUND, "cue"],
+	price: [...GROUND, "cue"],
+	trial: GROUND,
 	advice: DOMAIN,
 	forms: DOMAIN,
 	present: [...DOMAIN, "forms"],
