@@ -1,0 +1,121 @@
+import type { CueDesign, MaterialId } from "@/lib/cue/design";
+import { materialAt } from "@/lib/cue/material";
+import { isWood } from "@/lib/cue/materials";
+import { outlineRadiusMm } from "@/lib/cue/taper";
+import { METALS, type MetalId } from "@/lib/reference/metals";
+import { WOODS } from "@/lib/reference/woods";
+import type { UnitSystem } from "@/lib/units/quantity";
+import { pointMarks } from "./cue-picture";
+import type { CuePart } from "./cue-view";
+import { formatLength, formatNumber } from "./figures";
+import { LAYOUT_LABELS, SPLICE_LABELS } from "./labels";
+
+export function materialName(material: MaterialId): string {
+	if (isWood(material)) return WOODS[material].name;
+	if (material === "tip-leather") return "Leather";
+	if (material === "phenolic") return "Phenolic";
+	return METALS[material as MetalId].name;
+}
+
+/** One stretch of a line along the surface that shows one material. */
+export interface SeenStretch {
+	readonly part: string;
+	readonly material: MaterialId;
+	readonly fromStationMm: number;
+	readonly toStationMm: number;
+}
+
+const STEP_MM = 2;
+
+/**
+ * What stands along one meridian of the surface, from tip to butt, boundaries within a hundredth of a
+ * millimetre. A stretch shorter than 2 mm may be missed.
+ */
+export function seenAlong(
+	design: CueDesign,
+	angleDeg: number,
+): readonly SeenStretch[] {
+	const { lengthMm } = design;
+	const at = (stationMm: number) =>
+		materialAt({
+			design,
+			stationMm,
+			angleDeg,
+			radiusMm: outlineRadiusMm(design, stationMm),
+		});
+	const stretches: SeenStretch[] = [];
+	let from = 0;
+	let before = at(0);
+	const count = Math.ceil(lengthMm / STEP_MM);
+	for (let i = 1; i <= count; i++) {
+		const isEnd = i === count;
+		const stationMm = isEnd ? lengthMm : (lengthMm * i) / count;
+		const here = at(stationMm);
+		if (
+			!isEnd &&
+			here?.part === before?.part &&
+			here?.material === before?.material
+		)
+			continue;
+		let low = (lengthMm * (i - 1)) / count;
+		let high = stationMm;
+		while (!isEnd && high - low > 0.01) {
+			const middle = (low + high) / 2;
+			const there = at(middle);
+			if (there?.part === before?.part && there?.material === before?.material)
+				low = middle;
+			else high = middle;
+		}
+		if (before)
+			stretches.push({ ...before, fromStationMm: from, toStationMm: high });
+		from = high;
+		before = here;
+	}
+	return stretches;
+}
+
+/** The cue in two or three sentences, for who does not see the picture. */
+export function cueWords(p: {
+	design: CueDesign;
+	system: UnitSystem;
+	balanceFromButtMm?: number;
+}): string {
+	const { design, system, balanceFromButtMm } = p;
+	const first = design.taper[0];
+	const last = design.taper[design.taper.length - 1];
+	if (!first || !last) throw new RangeError("a cue without a taper");
+	const points = pointMarks(design)
+		.map(
+			({ name, stationMm }) =>
+				`${name.toLowerCase()} ${formatLength(design.lengthMm - stationMm, system)}`,
+		)
+		.join(", ");
+	const balance =
+		balanceFromButtMm === undefined
+			? ""
+			: ` It balances ${formatLength(balanceFromButtMm, system)} from the butt end.`;
+	return `A cue ${formatLength(design.lengthMm, system)} long, ${formatLength(first.diameterMm, system, "diameter")} thick at the tip and ${formatLength(last.diameterMm, system, "diameter")} at the butt. ${LAYOUT_LABELS[design.layout]}. Shaft of ${materialName(design.shaftWood).toLowerCase()}, butt of ${materialName(design.buttWood).toLowerCase()}: ${SPLICE_LABELS[design.splice.id].toLowerCase()}${points === "" ? "" : ` (from the butt end: ${points})`}.${balance}`;
+}
+
+const PART_SHOWN: Readonly<Record<CuePart, string>> = {
+	whole: "The whole cue",
+	front: "The front of the cue, enlarged",
+	butt: "The butt, enlarged",
+};
+
+/** How a view is drawn, for its caption. */
+export function viewWords(p: {
+	part: CuePart;
+	isUnrolled: boolean;
+	stretch: number;
+	angleDeg: number;
+}): string {
+	const turn = ((p.angleDeg % 360) + 360) % 360;
+	if (p.isUnrolled)
+		return `${PART_SHOWN[p.part]}, its surface laid flat: tip on the left, one full turn from top to bottom, ${formatNumber(turn)}° in the middle.`;
+	const scale =
+		p.stretch === 1
+			? "to scale"
+			: `thickness drawn ${formatNumber(p.stretch)} times`;
+	return `${PART_SHOWN[p.part]}, ${scale}, tip on the left, turned so that ${formatNumber(turn)}° faces you.`;
+}
