@@ -6,14 +6,12 @@ import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
 import { Section, Stack } from "@/app/_ui/section";
 import type { Advice } from "@/lib/advice/advise";
-import {
-	buttChart,
-	lengthChart,
-	tipChart,
-	weightChart,
-} from "@/lib/present/advice-charts";
 import { adviceView, type FigureView } from "@/lib/present/advice-view";
+import { buttChart } from "@/lib/present/butt-chart";
+import { lengthChart } from "@/lib/present/length-chart";
 import { problemText, refusalView } from "@/lib/present/notices";
+import { tipChart } from "@/lib/present/tip-chart";
+import { weightChart } from "@/lib/present/weight-chart";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import { Refusals } from "./refusals";

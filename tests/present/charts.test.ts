@@ -3,13 +3,11 @@ import { advise } from "@/lib/advice/advise";
 import { diameterAtMm } from "@/lib/cue/taper";
 import { must } from "@/lib/numerics/outcome";
 import { closureMm } from "@/lib/player/hand";
-import {
-	buttChart,
-	lengthChart,
-	tipChart,
-	weightChart,
-} from "@/lib/present/advice-charts";
+import { buttChart } from "@/lib/present/butt-chart";
 import { type ChartModel, lineAt } from "@/lib/present/chart-model";
+import { lengthChart } from "@/lib/present/length-chart";
+import { tipChart } from "@/lib/present/tip-chart";
+import { weightChart } from "@/lib/present/weight-chart";
 import { MM_PER_INCH } from "@/lib/units/quantity";
 import { withStature } from "../support/inputs";
 

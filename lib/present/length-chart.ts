@@ -1,0 +1,105 @@
+import type { Advice } from "@/lib/advice/advise";
+import type { Estimate } from "@/lib/reference/estimate";
+import { BRIDGE_SLACK_MM, GRIP_LIMITS_MM } from "@/lib/stance/assumptions";
+import { overhangMm } from "@/lib/stance/reach";
+import type { UnitSystem } from "@/lib/units/quantity";
+import { axisLength, banded, lengthUnit, range, thin } from "./chart-axes";
+import type { ChartModel } from "./chart-model";
+import { formatLength, formatLengthBand } from "./figures";
+
+/** Length against what is left behind the hand, and in front of the bridge. */
+export function lengthChart(advice: Advice, system: UnitSystem): ChartModel {
+	const { reach } = advice;
+	const { low, high } = reach.lengthWindowMm;
+	const margin = 40;
+	const from = Math.min(low, advice.length.value) - margin;
+	const to = Math.max(high, advice.length.value) + margin;
+	const length = (mm: number) => axisLength(mm, system);
+	const bridgeAt = (lengthMm: number): Estimate => ({
+		...reach.bridgeLengthMm,
+		value: lengthMm - reach.bridgeToGripMm.value - reach.gripFromButtMm.value,
+		sd: Math.hypot(reach.bridgeToGripMm.sd, reach.gripFromButtMm.sd),
+	});
+	const rows = range(from, to).map((lengthMm) => ({
+		lengthMm,
+		behind: overhangMm({ reach, lengthMm }),
+		bridge: bridgeAt(lengthMm),
+	}));
+	return {
+		id: "length",
+		title: "Length: reach in front, wood behind the hand",
+		summary: `The stance leaves room for ${formatLengthBand({ low, high }, system)}. At ${formatLength(advice.length.value, system)} and the usual bridge, ${formatLength(overhangMm({ reach, lengthMm: advice.length.value }).value, system)} of butt stands behind the middle of the grip hand.`,
+		x: {
+			label: "Cue length",
+			unit: lengthUnit(system),
+			domain: [length(from), length(to)],
+		},
+		panels: [
+			{
+				label: "Behind the hand, bridge kept",
+				unit: lengthUnit(system),
+				lines: [
+					{
+						name: "Behind the hand",
+						points: rows.map(({ lengthMm, behind }) =>
+							banded(length(lengthMm), behind, length),
+						),
+					},
+				],
+				zones: [
+					{
+						axis: "y",
+						from: length(GRIP_LIMITS_MM.least),
+						to: length(GRIP_LIMITS_MM.most),
+						label: "Enough and not too much",
+						kind: "wanted",
+					},
+					{
+						axis: "x",
+						from: length(low),
+						to: length(high),
+						label: "Window of the stance",
+						kind: "wanted",
+					},
+				],
+			},
+			{
+				label: "Bridge length, grip kept",
+				unit: lengthUnit(system),
+				lines: [
+					{
+						name: "Bridge length",
+						points: rows.map(({ lengthMm, bridge }) =>
+							banded(length(lengthMm), bridge, length),
+						),
+					},
+				],
+				zones: [
+					{
+						axis: "y",
+						from: length(reach.bridgeLengthMm.value - BRIDGE_SLACK_MM.shorter),
+						to: length(reach.bridgeLengthMm.value + BRIDGE_SLACK_MM.longer),
+						label: "Near the usual bridge",
+						kind: "wanted",
+					},
+				],
+			},
+		],
+		marker: {
+			x: length(advice.length.value),
+			label: formatLength(advice.length.value, system),
+		},
+		table: {
+			columns: [
+				"Length",
+				"Behind the hand, bridge kept",
+				"Bridge length, grip kept",
+			],
+			rows: thin(rows).map(({ lengthMm, behind, bridge }) => [
+				formatLength(lengthMm, system),
+				formatLength(behind.value, system),
+				formatLength(bridge.value, system),
+			]),
+		},
+	};
+}

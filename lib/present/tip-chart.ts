@@ -1,0 +1,116 @@
+import type { Advice } from "@/lib/advice/advise";
+import { designFrom } from "@/lib/cue/template";
+import { must } from "@/lib/numerics/outcome";
+import { Z90 } from "@/lib/reference/estimate";
+import { GAMES } from "@/lib/reference/rules";
+import { endMassOfDesignG } from "@/lib/shot/endmass";
+import { tipTradeoff } from "@/lib/shot/tip";
+import type { UnitSystem } from "@/lib/units/quantity";
+import { axisLength, banded, lengthUnit, range, thin } from "./chart-axes";
+import type { ChartModel } from "./chart-model";
+import {
+	formatAngle,
+	formatLength,
+	formatNumber,
+	formatRatio,
+} from "./figures";
+
+/** Each is a solved cue. */
+const TIP_POINTS = 11;
+
+/** Tip size against deflection of the cue ball and reach of side spin. */
+export function tipChart(advice: Advice, system: UnitSystem): ChartModel {
+	const game = GAMES[advice.gameId];
+	const [usualLow, usualHigh] = game.usual.tipMm;
+	const ruleMax = game.tipMaxDiameterMm?.value;
+	const from = Math.max(7, Math.min(usualLow - 1.5, advice.tip.value - 0.5));
+	const to = Math.min(14, Math.max(usualHigh + 1.5, advice.tip.value + 0.5));
+	const { request } = advice.build;
+	const length = (mm: number) => axisLength(mm, system);
+	const rows = range(from, to, TIP_POINTS).map((tipDiameterMm) => {
+		const design = must(designFrom({ ...request, tipDiameterMm }));
+		return {
+			tipDiameterMm,
+			trade: tipTradeoff({
+				gameId: advice.gameId,
+				tipDiameterMm,
+				domeRadiusMm: design.tip.domeRadiusMm,
+				endMassG: endMassOfDesignG(design),
+			}),
+		};
+	});
+	const { squirtDegAtHalf, sideSpinReachRatio } = advice.tipTradeoff;
+	return {
+		id: "tip",
+		title: "Tip size: deflection and side spin",
+		summary: `A ${formatLength(advice.tip.value, system, "diameter")} tip turns the cue ball about ${formatAngle(squirtDegAtHalf.value)} off line at half a ball radius of side, and reaches a side spin of ${formatRatio(sideSpinReachRatio)} times rolling speed. A bigger tip is heavier at the end and deflects more; a very small one runs out of dome.`,
+		x: {
+			label: "Tip diameter",
+			unit: lengthUnit(system),
+			domain: [length(from), length(to)],
+		},
+		panels: [
+			{
+				label: "Cue-ball deflection, half a radius of side",
+				unit: "°",
+				lines: [
+					{
+						name: "Deflection",
+						points: rows.map(({ tipDiameterMm, trade }) =>
+							banded(length(tipDiameterMm), trade.squirtDegAtHalf, (v) => v),
+						),
+					},
+				],
+				zones: [
+					{
+						axis: "x",
+						from: length(usualLow),
+						to: length(usualHigh),
+						label: "Usual for the game",
+						kind: "wanted",
+					},
+					...(ruleMax !== undefined && ruleMax < to
+						? [
+								{
+									axis: "x",
+									from: length(ruleMax),
+									to: length(to),
+									label: "Above the rule",
+									kind: "limit",
+								} as const,
+							]
+						: []),
+				],
+			},
+			{
+				label: "Side-spin reach, spin over speed",
+				unit: "",
+				lines: [
+					{
+						name: "Side-spin reach",
+						points: rows.map(({ tipDiameterMm, trade }) =>
+							banded(length(tipDiameterMm), trade.sideSpinReach, (v) => v),
+						),
+					},
+				],
+				zones: [],
+			},
+		],
+		marker: {
+			x: length(advice.tip.value),
+			label: formatLength(advice.tip.value, system, "diameter"),
+		},
+		table: {
+			columns: [
+				"Tip diameter",
+				"Deflection at half a radius",
+				"Side-spin reach",
+			],
+			rows: thin(rows).map(({ tipDiameterMm, trade }) => [
+				formatLength(tipDiameterMm, system, "diameter"),
+				`${formatAngle(trade.squirtDegAtHalf.value)} ± ${formatNumber(Z90 * trade.squirtDegAtHalf.sd, 1)}°`,
+				formatRatio(trade.sideSpinReachRatio),
+			]),
+		},
+	};
+}

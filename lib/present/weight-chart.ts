@@ -1,0 +1,116 @@
+import type { Advice } from "@/lib/advice/advise";
+import { usualBalanceMm } from "@/lib/advice/judgement";
+import { planAddedWeight } from "@/lib/build/added-weight";
+import { band90 } from "@/lib/reference/estimate";
+import { GAMES } from "@/lib/reference/rules";
+import type { UnitSystem } from "@/lib/units/quantity";
+import {
+	axisLength,
+	axisMass,
+	banded,
+	lengthUnit,
+	massUnit,
+	range,
+	thin,
+} from "./chart-axes";
+import type { ChartModel } from "./chart-model";
+import { formatLength, formatMass, formatMassBand } from "./figures";
+
+/** Wanted weight against the metal it takes and the balance it gives. */
+export function weightChart(advice: Advice, system: UnitSystem): ChartModel {
+	const { design, natural } = advice.build;
+	const naturalBand = band90(natural.massG);
+	const from = Math.min(naturalBand.low - 15, advice.mass.value - 30);
+	const to = Math.max(naturalBand.high + 90, advice.mass.value + 30);
+	const plans = range(from, to).flatMap((wantedMassG) => {
+		const plan = planAddedWeight({ design, wantedMassG });
+		return plan.ok ? [{ wantedMassG, plan: plan.value }] : [];
+	});
+	const mass = (g: number) => axisMass(g, system);
+	const length = (mm: number) => axisLength(mm, system);
+	const usual = GAMES[advice.gameId].usual.massG;
+	const usualBalance = usualBalanceMm(advice.length.value);
+	const { plan } = advice.build;
+	return {
+		id: "weight",
+		title: "Weight: what the wood gives and what is added",
+		summary: `Unweighted, this build weighs ${formatMass(natural.massG.value, system)} (nine in ten ${formatMassBand(naturalBand, system)}). ${
+			plan.ok
+				? `At ${formatMass(advice.mass.value, system)} it takes ${formatMass(plan.value.addedMassG.value, system, "added")} net and balances ${formatLength(advice.balance.exact, system)} from the butt end.`
+				: `${formatMass(advice.mass.value, system)} cannot be built.`
+		} Metal in the butt moves the balance back.`,
+		x: {
+			label: "Finished weight",
+			unit: massUnit(system),
+			domain: [mass(from), mass(to)],
+		},
+		panels: [
+			{
+				label: "Weight to add, net",
+				unit: massUnit(system),
+				lines: [
+					{
+						name: "Added weight",
+						points: plans.map(({ wantedMassG, plan: { addedMassG } }) =>
+							banded(mass(wantedMassG), addedMassG, mass),
+						),
+					},
+				],
+				zones: [
+					{
+						axis: "x",
+						from: mass(naturalBand.low),
+						to: mass(naturalBand.high),
+						label: "Natural weight",
+						kind: "limit",
+					},
+					{
+						axis: "x",
+						from: mass(usual[0]),
+						to: mass(usual[1]),
+						label: "Usual for the game",
+						kind: "wanted",
+					},
+				],
+			},
+			{
+				label: "Balance from the butt end",
+				unit: lengthUnit(system),
+				lines: [
+					{
+						name: "Balance point",
+						points: plans.map(
+							({ wantedMassG, plan: { balanceAfterFromButtMm } }) =>
+								banded(mass(wantedMassG), balanceAfterFromButtMm, length),
+						),
+					},
+				],
+				zones: [
+					{
+						axis: "y",
+						from: length(usualBalance.min),
+						to: length(usualBalance.max),
+						label: "Usual",
+						kind: "wanted",
+					},
+				],
+			},
+		],
+		marker: {
+			x: mass(advice.mass.value),
+			label: formatMass(advice.mass.value, system),
+		},
+		table: {
+			columns: [
+				"Finished weight",
+				"Weight to add, net",
+				"Balance from the butt end",
+			],
+			rows: thin(plans).map(({ wantedMassG, plan: p }) => [
+				formatMass(wantedMassG, system),
+				formatMass(p.addedMassG.value, system, "added"),
+				formatLength(p.balanceAfterFromButtMm.value, system),
+			]),
+		},
+	};
+}
