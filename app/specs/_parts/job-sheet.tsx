@@ -1,6 +1,7 @@
 import type { ReactNode } from "react";
 import { DataTable } from "@/app/_ui/data-table";
-import type { SheetRow, SheetView } from "@/lib/present/sheet-view";
+import type { SheetRow } from "@/lib/present/sheet-rows";
+import type { SheetView } from "@/lib/present/sheet-view";
 import { CueProfile } from "./cue-profile";
 import styles from "./job-sheet.module.css";
 

@@ -1,0 +1,177 @@
+import type { SpecContent } from "@/lib/advice/spec";
+import { band90 } from "@/lib/reference/estimate";
+import { WOODS } from "@/lib/reference/woods";
+import type { UnitSystem } from "@/lib/units/quantity";
+import {
+	formatAngle,
+	formatBoth,
+	formatLength,
+	formatMass,
+	formatMassBand,
+	formatNumber,
+	type Quantity,
+} from "./figures";
+import {
+	gameName,
+	HAND_LABELS,
+	LAYOUT_LABELS,
+	metalName,
+	SPLICE_LABELS,
+	TAPER_LABELS,
+	woodName,
+} from "./labels";
+
+export interface SheetRow {
+	readonly label: string;
+	readonly value: string;
+	readonly note?: string;
+}
+
+/** A length or mass with the other unit in brackets. */
+export const both = (quantity: Quantity, system: UnitSystem): string => {
+	const { main, other } = formatBoth(quantity, system);
+	return `${main} (${other})`;
+};
+
+export function woodRows({ request }: SpecContent): SheetRow[] {
+	const density = (id: keyof typeof WOODS) => {
+		const { density12KgM3 } = WOODS[id];
+		const { low, high } = band90(density12KgM3);
+		return `${formatNumber(density12KgM3.value)} kg/m³ at 12 % moisture in the tables, nine billets in ten ${formatNumber(low)} to ${formatNumber(high)}: weigh and measure the blank`;
+	};
+	return [
+		{
+			label: "Shaft and core",
+			value: woodName(request.shaftWood),
+			note: density(request.shaftWood),
+		},
+		{
+			label: "Butt",
+			value: woodName(request.buttWood),
+			note: density(request.buttWood),
+		},
+		{ label: "Taper", value: TAPER_LABELS[request.taperShape] },
+	];
+}
+
+/** The splice in the order it is glued: which face, what wood, the flat against the axis. */
+export function spliceRows(
+	{ design, request, stations }: SpecContent,
+	system: UnitSystem,
+): SheetRow[] {
+	const points = stations
+		.filter(({ note }) => note === "splice-points")
+		.map(({ fromButtMm }) => both({ mm: fromButtMm, kind: "station" }, system));
+	const rows: SheetRow[] = [
+		{
+			label: "Splice",
+			value: SPLICE_LABELS[request.splice],
+			...(points.length > 0 && {
+				note: `Points ${points.join(" and ")} from the butt end`,
+			}),
+		},
+	];
+	return [
+		...rows,
+		...design.splice.cuts.map((cut, i) => ({
+			label: `${i + 1}. ${cut.part}, face at ${formatAngle(cut.faceAngleDeg, 0)}`,
+			value: woodName(cut.wood),
+			note: `Flat ${formatAngle(cut.angleDeg, 2)} to the axis, ${both({ mm: cut.buttOffsetMm, kind: "bench" }, system)} from it at the butt end`,
+		})),
+	];
+}
+
+export function weightRows(
+	{ naturalMassG, addedWeight, figures, design }: SpecContent,
+	system: UnitSystem,
+): SheetRow[] {
+	const rows: SheetRow[] = [
+		{
+			label: "Natural weight, computed",
+			value: both({ g: naturalMassG.value }, system),
+			note: `Nine in ten builds: ${formatMassBand(band90(naturalMassG), system)}. Weigh before boring.`,
+		},
+		{ label: "Wanted weight", value: both({ g: figures.mass.value }, system) },
+		{
+			label: "To be added, net",
+			value: both({ g: addedWeight.addedMassG.value, kind: "added" }, system),
+			note: `Nine in ten builds: ${formatMassBand(band90(addedWeight.addedMassG), system, "added")}.`,
+		},
+	];
+	if (addedWeight.metalMassG <= 0) return rows;
+	const station = (mm: number) => both({ mm, kind: "station" }, system);
+	const across = (mm: number) => both({ mm, kind: "bench" }, system);
+	rows.push({
+		label: `${metalName(addedWeight.metal)} in all`,
+		value: both({ g: addedWeight.metalMassG, kind: "added" }, system),
+		note: `The bore takes out ${formatMass(addedWeight.drilledOutMassG, system, "added")} of wood; the plug weighs ${formatMass(addedWeight.plugMassG, system, "added")}.`,
+	});
+	if (addedWeight.slugLengthMm > 0)
+		rows.push({
+			label: "Bore from the butt end",
+			value: `${across(addedWeight.boreDiameterMm)} across, ${station(addedWeight.boreDepthMm)} deep`,
+			note: `Slug ${station(addedWeight.slugLengthMm)} long, its rear face ${station(addedWeight.slugFromButtMm)} from the butt end; plug behind it.`,
+		});
+	const { jointSlug } = addedWeight;
+	if (jointSlug !== null)
+		rows.push({
+			label: "Bore behind the joint",
+			value: `${across(jointSlug.diameterMm)} across`,
+			note: `Slug ${station(jointSlug.slugLengthMm)} long, its front face ${station(design.lengthMm - jointSlug.fromStationMm)} from the butt end.`,
+		});
+	return rows;
+}
+
+export function fittingRows(
+	{ request, design, figures }: SpecContent,
+	system: UnitSystem,
+): SheetRow[] {
+	const { tip, ferrule, joint, endJoint, buttEndRadiusMm, lengthMm } = design;
+	const fine = (mm: number) => formatLength(mm, system, "bench");
+	const jointRow = (
+		label: string,
+		at: NonNullable<typeof joint>,
+	): SheetRow => ({
+		label,
+		value: `${both({ mm: lengthMm - at.stationMm, kind: "station" }, system)} from the butt end`,
+		note: `${metalName(at.metal)} pin ${fine(at.pinDiameterMm)} across, ${formatLength(at.pinReachMm, system, "station")} into each piece; collars ${fine(at.collarMm)} long`,
+	});
+	return [
+		{
+			label: "Tip",
+			value: `${both({ mm: figures.tip.value, kind: "bench" }, system)}, leather`,
+			note: `${fine(tip.heightMm)} high at the crown, dome radius ${fine(tip.domeRadiusMm)}`,
+		},
+		{
+			label: "Ferrule",
+			value: `${metalName(ferrule.metal)}, ${fine(ferrule.lengthMm)} long`,
+			note: `Wall ${fine(ferrule.wallMm)} over a tenon of the shaft`,
+		},
+		{
+			label: "Pieces",
+			value: LAYOUT_LABELS[request.layout],
+			...(joint === null && { note: "No joint" }),
+		},
+		...(joint === null ? [] : [jointRow("Joint", joint)]),
+		...(endJoint === null ? [] : [jointRow("Screw-in end piece", endJoint)]),
+		{ label: "Butt end", value: `Edge rounded to ${fine(buttEndRadiusMm)}` },
+	];
+}
+
+export function playerRows(
+	{ input, gameId }: SpecContent,
+	system: UnitSystem,
+): SheetRow[] {
+	const rows: SheetRow[] = [{ label: "Game", value: gameName(gameId) }];
+	if (input.hand !== undefined)
+		rows.push({ label: "Playing hand", value: HAND_LABELS[input.hand] });
+	const readings = input.player.gripCircleReadingsMm ?? [];
+	if (readings.length > 0)
+		rows.push({
+			label: "Grip circle readings",
+			value: readings
+				.map((reading) => formatLength(reading, system, "bench"))
+				.join(", "),
+		});
+	return rows;
+}
