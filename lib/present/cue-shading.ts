@@ -12,6 +12,12 @@ export interface CueGrain {
 	readonly butt: WoodGrain | null;
 }
 
+/** Where no billet was looked at: this project's judgement of a usual one. */
+export const USUAL_GRAIN: CueGrain = {
+	shaft: { ringSpacingMm: 2, tiltDeg: 0 },
+	butt: { ringSpacingMm: 1.5, tiltDeg: 0.2, turnDeg: 30 },
+};
+
 /** Rings a millimetre towards the reader, down and along the cue, and where the count begins. */
 export interface Rings {
 	readonly toward: number;

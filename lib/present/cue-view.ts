@@ -33,7 +33,7 @@ export interface CueFrame {
 
 export const VIEW_LIMITS = {
 	widthPx: [100, 4000],
-	heightPx: [4, 3000],
+	heightPx: [4, 1600],
 	stretch: [1, 30],
 	angleDeg: [-360, 720],
 } as const;
@@ -96,6 +96,25 @@ export function heightForPx(p: {
 	if (view.isUnrolled) return Math.round(UNROLLED_HEIGHT_SHARE * widthPx);
 	const pxPerMm = widthPx / (toMm - fromMm);
 	return Math.ceil(diameterAtMm(design, toMm) * pxPerMm * view.stretch) + 2;
+}
+
+/** Height a side view is stretched towards, so that points and rings can be read on any screen. */
+const READABLE_PX = 112;
+const MOST_STRETCH = 12;
+
+/** A whole stretch that makes a part easy to read at a width. */
+export function readableStretch(p: {
+	design: CueDesign;
+	part: CuePart;
+	widthPx: number;
+}): number {
+	const { design, part, widthPx } = p;
+	const [fromMm, toMm] = stationsShownMm(design, part);
+	const toScalePx = (diameterAtMm(design, toMm) * widthPx) / (toMm - fromMm);
+	return Math.min(
+		MOST_STRETCH,
+		Math.max(1, Math.round(READABLE_PX / toScalePx)),
+	);
 }
 
 /**

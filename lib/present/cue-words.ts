@@ -119,3 +119,28 @@ export function viewWords(p: {
 			: `thickness drawn ${formatNumber(p.stretch)} times`;
 	return `${PART_SHOWN[p.part]}, ${scale}, tip on the left, turned so that ${formatNumber(turn)}° faces you.`;
 }
+
+export interface SeenRow {
+	readonly part: string;
+	readonly material: string;
+	/** From the butt end. */
+	readonly from: string;
+	readonly to: string;
+}
+
+/** The same as a table, from tip to butt. */
+export function seenRows(p: {
+	design: CueDesign;
+	angleDeg: number;
+	system: UnitSystem;
+}): readonly SeenRow[] {
+	const { design, system } = p;
+	const fromButt = (stationMm: number) =>
+		formatLength(design.lengthMm - stationMm, system, "station");
+	return seenAlong(design, p.angleDeg).map((one) => ({
+		part: one.part.charAt(0).toUpperCase() + one.part.slice(1),
+		material: materialName(one.material),
+		from: fromButt(one.fromStationMm),
+		to: fromButt(one.toStationMm),
+	}));
+}

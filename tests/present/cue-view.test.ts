@@ -8,6 +8,7 @@ import {
 	firstButtWoodMm,
 	frameFor,
 	heightForPx,
+	readableStretch,
 	stationAtPx,
 	stationsShownMm,
 	surfaceAtPx,
@@ -26,7 +27,7 @@ const anyFrame = fc
 	.record({
 		design: anyCue,
 		view: anyView,
-		widthPx: fc.integer({ min: 100, max: 1900 }),
+		widthPx: fc.integer({ min: 100, max: 1000 }),
 		angleDeg: fc.double({ min: 0, max: 360, noNaN: true }),
 	})
 	.map((p) => ({
@@ -126,6 +127,30 @@ describe("coordinates", () => {
 	});
 });
 
+describe("stretch", () => {
+	test("whole, never under to scale, and readable on a phone as on a desk", () => {
+		fc.assert(
+			fc.property(
+				anyCue,
+				fc.constantFrom("whole", "front", "butt"),
+				fc.integer({ min: 240, max: 1600 }),
+				(design, part, widthPx) => {
+					const stretch = readableStretch({ design, part, widthPx });
+					expect(Number.isInteger(stretch)).toBe(true);
+					expect(stretch).toBeGreaterThanOrEqual(1);
+					expect(stretch).toBeLessThanOrEqual(12);
+					const view = { part, isUnrolled: false, stretch } as const;
+					const heightPx = heightForPx({ design, view, widthPx });
+					if (stretch > 1 && stretch < 12) {
+						expect(heightPx).toBeGreaterThan(75);
+						expect(heightPx).toBeLessThan(175);
+					}
+				},
+			),
+		);
+	});
+});
+
 describe("what is shown", () => {
 	test.each([
 		["hand-four-point", 700],
@@ -156,7 +181,7 @@ describe("what is shown", () => {
 	});
 	test.each([
 		[{ widthPx: 99 }, /widthPx must be 100 to 4000, got 99/],
-		[{ heightPx: 3001 }, /heightPx must be 4 to 3000, got 3001/],
+		[{ heightPx: 1601 }, /heightPx must be 4 to 1600, got 1601/],
 		[{ angleDeg: Number.NaN }, /angleDeg must be -360 to 720, got NaN/],
 		[{ view: { ...WHOLE, stretch: 0 } }, /stretch must be 1 to 30, got 0/],
 		[{ heightPx: 12 }, /heightPx must hold .* px of cue, got 12 px/],
