@@ -1,0 +1,119 @@
+"use client";
+
+import { useDeferredValue, useId, useMemo, useState } from "react";
+import type { CueDesign } from "@/lib/cue/design";
+import { cuePicture } from "@/lib/present/cue-picture";
+import { type CueGrain, USUAL_GRAIN } from "@/lib/present/cue-shading";
+import {
+	type CueView,
+	frameFor,
+	heightForPx,
+	readableStretch,
+} from "@/lib/present/cue-view";
+import { cueWords, seenRows, viewWords } from "@/lib/present/cue-words";
+import { DataTable } from "../data-table";
+import { ChoiceField } from "../fields/choice-field";
+import { useUnits } from "../preferences/units";
+import { CueCanvas } from "./cue-canvas";
+import { CueOverlay } from "./cue-overlay";
+import styles from "./cue-picture.module.css";
+import { TurnSlider } from "./turn-slider";
+import { useWidth } from "./use-width";
+
+const VIEWS = {
+	scale: { label: "Whole, to scale", part: "whole", isUnrolled: false },
+	whole: { label: "Whole, thicker", part: "whole", isUnrolled: false },
+	front: { label: "Front", part: "front", isUnrolled: false },
+	butt: { label: "Butt", part: "butt", isUnrolled: false },
+	flat: { label: "Laid flat", part: "whole", isUnrolled: true },
+} as const;
+export type ViewName = keyof typeof VIEWS;
+
+/** Before the browser has told how much room there is. */
+const USUAL_WIDTH_PX = 960;
+
+/**
+ * A cue drawn true to its geometry, to be turned and looked at from near. What it shows is told in
+ * words beneath and as a table. Prints as it stands; on pages made for paper use `CuePlate`.
+ */
+export function CuePicture({
+	design,
+	grain = USUAL_GRAIN,
+	balanceFromButtMm,
+	view: firstView = "whole",
+}: {
+	design: CueDesign;
+	grain?: CueGrain;
+	balanceFromButtMm?: number;
+	view?: ViewName;
+}) {
+	const system = useUnits();
+	const id = useId();
+	const [name, setName] = useState<ViewName>(firstView);
+	const [turnDeg, setTurnDeg] = useState(0);
+	const [room, widthPx] = useWidth(USUAL_WIDTH_PX);
+	const angleDeg = useDeferredValue(turnDeg);
+	const view = useMemo<CueView>(() => {
+		const { part, isUnrolled } = VIEWS[name];
+		const stretch =
+			name === "scale" ? 1 : readableStretch({ design, part, widthPx });
+		return { part, isUnrolled, stretch };
+	}, [name, design, widthPx]);
+	const picture = useMemo(() => {
+		const heightPx = heightForPx({ design, view, widthPx });
+		const frame = frameFor({ design, view, angleDeg, widthPx, heightPx });
+		return cuePicture({ design, frame, system, balanceFromButtMm });
+	}, [design, view, angleDeg, widthPx, system, balanceFromButtMm]);
+	const words = viewWords({ ...view, angleDeg });
+
+	return (
+		<figure className={styles.frame} aria-describedby={`${id}-words`}>
+			<div className={styles.room} ref={room}>
+				<div
+					className={styles.stage}
+					role="img"
+					aria-label={words}
+					style={{
+						aspectRatio: `${widthPx} / ${picture.roomAbovePx + picture.frame.heightPx + picture.roomBelowPx}`,
+					}}
+				>
+					<CueCanvas design={design} picture={picture} grain={grain} />
+					<CueOverlay picture={picture} />
+				</div>
+			</div>
+			<TurnSlider valueDeg={turnDeg} onChange={setTurnDeg} />
+			<div className={styles.views}>
+				<ChoiceField
+					label="What is shown"
+					value={name}
+					options={Object.entries(VIEWS).map(([value, { label }]) => ({
+						value,
+						label,
+					}))}
+					onChange={(value) => setName(value as ViewName)}
+					unsure={null}
+				/>
+			</div>
+			<figcaption className={styles.words} id={`${id}-words`}>
+				<p>{words} Distances are from the butt end.</p>
+				<p>{cueWords({ design, system, balanceFromButtMm })}</p>
+			</figcaption>
+			<details className={styles.seen}>
+				<summary>What stands along the line that faces you</summary>
+				<DataTable
+					caption={`From tip to butt at ${angleDeg}°`}
+					columns={[
+						{ key: "part", label: "Part" },
+						{ key: "material", label: "Material" },
+						{ key: "from", label: "From, off the butt end", numeric: true },
+						{ key: "to", label: "To", numeric: true },
+					]}
+					rows={seenRows({ design, angleDeg, system }).map((row) => ({
+						...row,
+					}))}
+					narrow="scroll"
+				/>
+			</details>
+		</figure>
+	);
+}
