@@ -1,13 +1,18 @@
 import { z } from "zod";
 import { MODEL_VERSION } from "@/lib/advice/version";
 import { cueBodySchema, shotBodySchema } from "@/lib/forms/api-cue";
-import { adviceBodySchema, fitBodySchema } from "@/lib/forms/api-requests";
+import {
+	adviceBodySchema,
+	fitBodySchema,
+	trialBodySchema,
+} from "@/lib/forms/api-requests";
 import {
 	adviceResponseSchema,
 	cueResponseSchema,
 	fitResponseSchema,
 	problemDetailsSchema,
 	shotResponseSchema,
+	trialResponseSchema,
 } from "@/lib/forms/api-responses";
 
 const SCHEMAS = {
@@ -15,10 +20,12 @@ const SCHEMAS = {
 	ShotBody: [shotBodySchema, "input"],
 	FitBody: [fitBodySchema, "input"],
 	AdviceBody: [adviceBodySchema, "input"],
+	TrialBody: [trialBodySchema, "input"],
 	CueAnswer: [cueResponseSchema, "output"],
 	ShotAnswer: [shotResponseSchema, "output"],
 	FitAnswer: [fitResponseSchema, "output"],
 	AdviceAnswer: [adviceResponseSchema, "output"],
+	TrialAnswer: [trialResponseSchema, "output"],
 	ProblemDetails: [problemDetailsSchema, "output"],
 } as const;
 
@@ -143,6 +150,45 @@ export function openApiDocument(): object {
 					player: { statureMm: 1780 },
 					stance: { gameId: "snooker" },
 					wishes: { massG: 520 },
+				},
+			}),
+			"/api/v1/trial": computation({
+				operationId: "analyseTrial",
+				summary:
+					"Shots by cue to differences with intervals, the chance of luck, and the pair to try next",
+				body: "TrialBody",
+				answer: "TrialAnswer",
+				example: {
+					rack: [
+						{
+							id: "light",
+							name: "Light",
+							lengthMm: 1460,
+							massG: 480,
+							buttDiameterMm: 29,
+							tipDiameterMm: 9.5,
+							balanceFromButtMm: 430,
+						},
+						{
+							id: "heavy",
+							name: "Heavy",
+							lengthMm: 1460,
+							massG: 540,
+							buttDiameterMm: 29,
+							tipDiameterMm: 9.5,
+							balanceFromButtMm: 415,
+						},
+					],
+					sessions: [
+						{
+							shots: [
+								{ cueId: "light", isPotted: true, line: "on", pair: 0 },
+								{ cueId: "heavy", isPotted: false, line: "left", pair: 0 },
+								{ cueId: "heavy", isPotted: true, position: "near", pair: 1 },
+								{ cueId: "light", isPotted: true, position: "good", pair: 1 },
+							],
+						},
+					],
 				},
 			}),
 		},

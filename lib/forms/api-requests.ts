@@ -8,6 +8,7 @@ import {
 	playerSchema,
 	stanceSchema,
 } from "./fitting-input";
+import { rackCueSchema, sessionSchema, targetSchema } from "./trial";
 
 const WOOD_NAMES = Object.keys(WOODS) as [WoodId, ...WoodId[]];
 
@@ -87,3 +88,14 @@ export const fitBodySchema = z.strictObject({
 
 /** Body of `POST /api/v1/advice`. */
 export const adviceBodySchema = fittingInputSchema;
+
+/** What one question about trials may hold; a body is limited besides. */
+const MOST_RACK_CUES = 40;
+const MOST_SESSIONS = 40;
+
+/** Body of `POST /api/v1/trial`. */
+export const trialBodySchema = z.strictObject({
+	rack: z.array(rackCueSchema).max(MOST_RACK_CUES),
+	sessions: z.array(sessionSchema).max(MOST_SESSIONS).default([]),
+	target: targetSchema.prefault({}),
+});

@@ -69,7 +69,7 @@ export function tallyOf({ shots }: Pick<TrialSession, "shots">): SessionTally {
 
 /**
  * What the sessions say, what they say of the wishes, and which two cues to try next. Refuses a rack
- * with fewer than two cues or the same id twice, a shot with a cue that is not in it, and a session
+ * with fewer than two cues that can be tried or the same id twice, a shot with a cue that is not in it, and a session
  * of more than MOST_SHOTS.
  */
 export function answerTrial(question: TrialQuestion): Outcome<TrialAnswer> {
@@ -113,11 +113,12 @@ function scoresOf(
 function refusalsOf({ rack, sessions }: TrialQuestion): Refusal[] {
 	const ids = rack.map(({ id }) => id);
 	const refusals: Refusal[] = [];
-	if (rack.length < 2)
+	const offered = rack.filter(({ isAvailable }) => isAvailable !== false);
+	if (offered.length < 2)
 		refusals.push({
 			code: "rack-too-small",
 			field: "rack",
-			value: rack.length,
+			value: offered.length,
 			min: 2,
 		});
 	for (const id of new Set(ids.filter((id, i) => ids.indexOf(id) !== i)))

@@ -24,6 +24,8 @@ export type CueFigures = Readonly<Record<TrialField, number>>;
 export interface RackCue extends CueFigures {
 	readonly id: string;
 	readonly name: string;
+	/** False for a cue that was tried but cannot be tried again. */
+	readonly isAvailable?: boolean;
 }
 
 /** What one session came to: pots and shots by cue. Cues outside the rack are refused by the caller. */

@@ -25,7 +25,7 @@ export interface PairProposal {
 }
 
 /**
- * The pairs of the rack, the one that teaches most first.
+ * The pairs of the cues that can be tried, the one that teaches most first.
  *
  * n shots each with cues i and j in one new session tell their difference with variance
  * V = (1/(pᵢqᵢ) + 1/(pⱼqⱼ))/n on the log-odds scale (Fisher information of a binomial); the session's
@@ -59,9 +59,11 @@ export function proposePairs(p: {
 			.flatMap(({ tallies }) => tallies)
 			.reduce((sum, tally) => sum + (tally.cueId === id ? tally.shots : 0), 0);
 
-	const proposals = rack.flatMap((first, i) =>
-		rack.slice(i + 1).map((second, offset) => {
-			const j = i + 1 + offset;
+	const offered = rack.flatMap((cue, i) =>
+		cue.isAvailable === false ? [] : [{ cue, i }],
+	);
+	const proposals = offered.flatMap(({ cue: first, i }, place) =>
+		offered.slice(place + 1).map(({ cue: second, i: j }) => {
 			const between = cov(i, i) + cov(j, j) - 2 * cov(i, j);
 			const noisePerShot = (perShot[i] ?? 0) + (perShot[j] ?? 0);
 			const noise = noisePerShot / SHOTS_EACH.usual;

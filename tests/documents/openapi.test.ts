@@ -3,7 +3,11 @@ import { Validator } from "@seriousme/openapi-schema-validator";
 import { describe, expect, test } from "vitest";
 import { openApiDocument } from "@/lib/documents/openapi";
 import { cueBodySchema, shotBodySchema } from "@/lib/forms/api-cue";
-import { adviceBodySchema, fitBodySchema } from "@/lib/forms/api-requests";
+import {
+	adviceBodySchema,
+	fitBodySchema,
+	trialBodySchema,
+} from "@/lib/forms/api-requests";
 
 interface Post {
 	readonly post: {
@@ -41,6 +45,7 @@ describe("the OpenAPI document", () => {
 			shot: shotBodySchema,
 			fit: fitBodySchema,
 			advice: adviceBodySchema,
+			trial: trialBodySchema,
 		};
 		const paths = Object.entries(document().paths);
 		expect(paths).toHaveLength(Object.keys(bodies).length);
