@@ -1,7 +1,13 @@
 import "server-only";
 import type { DatabaseTransaction } from "@/lib/records/database";
 
-type RequestKind = "create-player" | "start-fitting" | "save-spec";
+type RequestKind =
+	| "create-player"
+	| "start-fitting"
+	| "save-spec"
+	| "add-trial-cue"
+	| "start-trial"
+	| "apply-trial-wish";
 
 /**
  * Carries out a creating request unless its key was seen before, and gives the id of its result
