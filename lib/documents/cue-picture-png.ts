@@ -43,9 +43,14 @@ export function cuePicturePng(request: CuePictureRequest): Outcome<Buffer> {
 	return accept(encodePng({ rgba, widthPx, heightPx }));
 }
 
-function designOf({ cue, wantedMassG }: CuePictureRequest): Outcome<CueDesign> {
+function designOf(request: CuePictureRequest): Outcome<CueDesign> {
+	const { cue, wantedMassG, wantedBalanceFromButtMm } = request;
 	const design = designFrom(cue);
 	if (!design.ok || wantedMassG === undefined) return design;
-	const plan = planAddedWeight({ design: design.value, wantedMassG });
+	const plan = planAddedWeight({
+		design: design.value,
+		wantedMassG,
+		wantedBalanceFromButtMm,
+	});
 	return plan.ok ? accept(plan.value.finished) : plan;
 }

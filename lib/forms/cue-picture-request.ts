@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { CueRequest } from "@/lib/cue/design";
 import { GRAIN_LIMITS } from "@/lib/cue/grain";
 import { cueRequestSchema } from "./api-requests";
 import { BOUNDS } from "./bounds";
@@ -18,6 +19,10 @@ export const cuePictureSchema = z.strictObject({
 	cue: cueRequestSchema,
 	/** Draws the added weight that brings the cue to this. */
 	wantedMassG: within([BOUNDS.cueMassG.min, BOUNDS.cueMassG.max]).optional(),
+	wantedBalanceFromButtMm: within([
+		BOUNDS.balanceFromButtMm.min,
+		BOUNDS.balanceFromButtMm.max,
+	]).optional(),
 	part: z.enum(["whole", "front", "butt"]).default("whole"),
 	unrolled: z.boolean().default(false),
 	/** Thickness drawn so many times; left out, as many as make it easy to read. */
@@ -56,4 +61,19 @@ export function pictureBodyFromQuery(query: URLSearchParams): object {
 		target[name] = queryValue(text);
 	}
 	return body;
+}
+
+/** The query that stands for a request, to be read back by `pictureBodyFromQuery`. */
+export function pictureQuery({
+	cue,
+	...picture
+}: Omit<z.input<typeof cuePictureSchema>, "cue"> & {
+	readonly cue: CueRequest;
+}): string {
+	const query = new URLSearchParams();
+	for (const [name, value] of Object.entries({ ...cue, ...picture })) {
+		if (value === undefined) continue;
+		query.set(name, typeof value === "string" ? value : JSON.stringify(value));
+	}
+	return query.toString();
 }
