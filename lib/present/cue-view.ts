@@ -99,8 +99,8 @@ export function heightForPx(p: {
 }
 
 /** Height a side view is stretched towards, so that points and rings can be read on any screen. */
-const READABLE_PX = 112;
-const MOST_STRETCH = 12;
+const READABLE_PX = 68;
+const MOST_STRETCH = 8;
 
 /** A whole stretch that makes a part easy to read at a width. */
 export function readableStretch(p: {

@@ -138,12 +138,12 @@ describe("stretch", () => {
 					const stretch = readableStretch({ design, part, widthPx });
 					expect(Number.isInteger(stretch)).toBe(true);
 					expect(stretch).toBeGreaterThanOrEqual(1);
-					expect(stretch).toBeLessThanOrEqual(12);
+					expect(stretch).toBeLessThanOrEqual(8);
 					const view = { part, isUnrolled: false, stretch } as const;
 					const heightPx = heightForPx({ design, view, widthPx });
-					if (stretch > 1 && stretch < 12) {
-						expect(heightPx).toBeGreaterThan(75);
-						expect(heightPx).toBeLessThan(175);
+					if (stretch > 1 && stretch < 8) {
+						expect(heightPx).toBeGreaterThan(45);
+						expect(heightPx).toBeLessThan(105);
 					}
 				},
 			),

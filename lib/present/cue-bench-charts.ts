@@ -1,0 +1,211 @@
+import { GAMES, type GameId } from "@/lib/reference/rules";
+import type { ShotProfile } from "@/lib/shot/profile";
+import type { UnitSystem } from "@/lib/units/quantity";
+import {
+	axisLength,
+	axisMass,
+	banded,
+	lengthUnit,
+	massUnit,
+	thin,
+} from "./chart-axes";
+import type { ChartModel } from "./chart-model";
+import {
+	formatAngle,
+	formatLength,
+	formatMass,
+	formatNumber,
+	formatPercent,
+	formatRatio,
+} from "./figures";
+
+/** Cue weight against ball speed: at equal effort, and at equal cue speed. */
+export function weightSpeedChart(p: {
+	profile: ShotProfile;
+	cueMassG: number;
+	gameId: GameId;
+	system: UnitSystem;
+}): ChartModel {
+	const { profile, cueMassG, gameId, system } = p;
+	const { weights, bestMassG } = profile;
+	const first = weights[0];
+	const last = weights[weights.length - 1];
+	if (!first || !last) throw new RangeError("a shot profile without weights");
+	const mass = (g: number) => axisMass(g, system);
+	const percent = (fraction: number) => 100 * fraction;
+	const usual = GAMES[gameId].usual.massG;
+	const usualZone = {
+		axis: "x",
+		from: mass(usual[0]),
+		to: mass(usual[1]),
+		label: "Usual for the game",
+		kind: "wanted",
+	} as const;
+	const slowest = Math.min(
+		...weights.map(({ equalEffortFraction }) => equalEffortFraction.value),
+	);
+	return {
+		id: "weight-speed",
+		title: "Weight and ball speed",
+		summary: `With the same effort the ball leaves fastest from a cue of about ${formatMass(bestMassG.value, system)}, but the best is flat: from ${formatMass(first.cueMassG, system)} to ${formatMass(last.cueMassG, system)} the ball loses ${formatPercent(1 - slowest, 1)} of its speed at most. Swung equally fast, a heavier cue always sends it faster.`,
+		x: {
+			label: "Cue weight",
+			unit: massUnit(system),
+			domain: [mass(first.cueMassG), mass(last.cueMassG)],
+		},
+		panels: [
+			{
+				label: "Ball speed at equal effort, of the best",
+				unit: "%",
+				lines: [
+					{
+						name: "Equal effort",
+						points: weights.map((one) =>
+							banded(mass(one.cueMassG), one.equalEffortFraction, percent),
+						),
+					},
+				],
+				zones: [usualZone],
+			},
+			{
+				label: "Ball speed over cue speed, centre hit",
+				unit: "",
+				lines: [
+					{
+						name: "Equal cue speed",
+						points: weights.map((one) =>
+							banded(mass(one.cueMassG), one.equalSpeedRatio, (v) => v),
+						),
+					},
+				],
+				zones: [usualZone],
+			},
+		],
+		marker: { x: mass(cueMassG), label: formatMass(cueMassG, system) },
+		table: {
+			columns: ["Cue weight", "Equal effort", "Equal cue speed"],
+			rows: thin(weights).map((one) => [
+				formatMass(one.cueMassG, system),
+				formatPercent(one.equalEffortFraction.value, 1),
+				formatRatio(one.equalSpeedRatio.value),
+			]),
+		},
+	};
+}
+
+/** Side, follow or draw: ball speed, spin, deflection and pivot length over the contact's offset. */
+export function offsetChart(p: {
+	profile: ShotProfile;
+	cueSpeedMPerS: number;
+	gameId: GameId;
+	system: UnitSystem;
+}): ChartModel {
+	const { profile, cueSpeedMPerS, gameId, system } = p;
+	const { offsets, usableOffsetRatio } = profile;
+	const last = offsets[offsets.length - 1];
+	const half = offsets.find(({ offsetRatio }) => offsetRatio === 0.5);
+	if (!last || !half) throw new RangeError("a shot profile without offsets");
+	const radiusMm = GAMES[gameId].cueBall.diameterMm.value / 2;
+	const x = (offsetRatio: number) => axisLength(offsetRatio * radiusMm, system);
+	/** Named where the line leaves room at the foot of the panel. */
+	const beyond = (label: string) =>
+		usableOffsetRatio < last.offsetRatio
+			? [
+					{
+						axis: "x",
+						from: x(usableOffsetRatio),
+						to: x(last.offsetRatio),
+						label,
+						kind: "limit",
+					} as const,
+				]
+			: [];
+	const gap = half.modelGapFraction;
+	const pivots = offsets.flatMap(({ offsetRatio, pivotLengthMm }) =>
+		pivotLengthMm === null ? [] : [{ offsetRatio, pivotLengthMm }],
+	);
+	return {
+		id: "offset",
+		title: "Side and spin: what the contact’s offset does",
+		summary: `At a cue speed of ${formatNumber(cueSpeedMPerS, 1)}\u00a0m/s and half a ball radius off centre, the ball leaves at ${formatNumber(half.ballSpeedMPerS.value, 1)}\u00a0m/s, spins ${formatNumber(half.spinRevPerS.value)} times a second and, with side, leaves ${formatAngle(half.squirtDeg.value)} off the cue’s line. ${gap === null ? "" : `Published models of the speed part by ${formatPercent(gap)} there; the band holds both. `}Past ${formatLength(usableOffsetRatio * radiusMm, system, "gap")} the tip slips or runs out of dome.`,
+		x: {
+			label: "Contact off the ball’s centre",
+			unit: lengthUnit(system),
+			domain: [0, x(last.offsetRatio)],
+		},
+		panels: [
+			{
+				label: "Ball speed",
+				unit: "m/s",
+				lines: [
+					{
+						name: "Ball speed",
+						points: offsets.map((one) =>
+							banded(x(one.offsetRatio), one.ballSpeedMPerS, (v) => v),
+						),
+					},
+				],
+				zones: beyond(""),
+			},
+			{
+				label: "Spin",
+				unit: "turns/s",
+				lines: [
+					{
+						name: "Spin",
+						points: offsets.map((one) =>
+							banded(x(one.offsetRatio), one.spinRevPerS, (v) => v),
+						),
+					},
+				],
+				zones: beyond("Miscue"),
+			},
+			{
+				label: "Cue-ball deflection, with side",
+				unit: "°",
+				lines: [
+					{
+						name: "Deflection",
+						points: offsets.map((one) =>
+							banded(x(one.offsetRatio), one.squirtDeg, (v) => v),
+						),
+					},
+				],
+				zones: beyond("Miscue"),
+			},
+			{
+				label: "Pivot length, tip to bridge",
+				unit: lengthUnit(system),
+				lines: [
+					{
+						name: "Pivot length",
+						points: pivots.map((one) =>
+							banded(x(one.offsetRatio), one.pivotLengthMm, (mm) =>
+								axisLength(mm, system),
+							),
+						),
+					},
+				],
+				zones: beyond("Miscue"),
+			},
+		],
+		table: {
+			columns: [
+				"Off centre",
+				"Ball speed",
+				"Spin",
+				"Deflection",
+				"Pivot length",
+			],
+			rows: offsets.map((one) => [
+				formatLength(one.offsetRatio * radiusMm, system, "gap"),
+				`${formatNumber(one.ballSpeedMPerS.value, 2)}\u00a0m/s`,
+				`${formatNumber(one.spinRevPerS.value, 1)}\u00a0/s`,
+				formatAngle(one.squirtDeg.value, 2),
+				one.pivotLengthMm === null
+					? "–"
+					: formatLength(one.pivotLengthMm.value, system),
+			]),
+		},
+	};
+}
