@@ -51,7 +51,7 @@ describe("what was typed", () => {
 			core: "11 mm",
 			veneerWood: "sugar-maple",
 			frontWedgeWood: "olive",
-			endPiece: "80",
+			joint: "400",
 			jointMetal: "aluminium",
 			dampHumidity: "72",
 		});
@@ -67,7 +67,7 @@ describe("what was typed", () => {
 				},
 				frontWedge: { wood: "olive" },
 			},
-			fittings: { endPieceMm: 80, jointMetal: "aluminium" },
+			fittings: { jointFromButtMm: 400, jointMetal: "aluminium" },
 		});
 		expect(question.wantedMassG).toBeCloseTo(510.29, 2);
 		expect(question.grain).toEqual({ ringSpacingMm: 1.5, tiltDeg: -0.4 });
