@@ -276,6 +276,12 @@ export const CITATIONS = {
 		2015,
 		"read",
 	),
+	"derringer-suich-1980": citation(
+		"Simultaneous optimization of several response variables, J. Qual. Technol. 12 (1980) 214",
+		"American Society for Quality",
+		1980,
+		"secondary",
+	),
 } as const satisfies Record<string, Citation>;
 
 export type CitationId = keyof typeof CITATIONS;
