@@ -126,3 +126,70 @@ export const BUDGET_BUILD = {
 		buttWoods: ["gaboon-ebony", "indian-rosewood", "black-walnut"],
 	},
 } as const;
+
+/**
+ * How wide the candidate search takes a need to be. `idealShare` of what a player can feel is as good
+ * as the need itself; unacceptable lies `limitFelt` felt differences away, or further where the need
+ * itself is not better known. Assumed.
+ */
+export const NEED_ZONE = { idealShare: 0.5, limitFelt: 3 } as const;
+
+/** Closure this far from the wanted is unacceptable, mm of arc. Assumed. */
+export const CLOSURE_LIMIT_MM = 12;
+
+/** Feel kept from the present cue, or that of the usual build: shares of the value. Assumed. */
+export const FEEL_ZONE = {
+	steadiness: {
+		"present-cue": { ideal: 0.04, limit: 0.25 },
+		"usual-build": { ideal: 0.08, limit: 0.35 },
+	},
+	stiffness: {
+		"present-cue": { ideal: 0.07, limit: 0.4 },
+		"usual-build": { ideal: 0.12, limit: 0.5 },
+	},
+} as const;
+/** How much steadier, livelier, stiffer or softer a wish without a figure asks for, as a share. Assumed. */
+export const FEEL_SHIFT = 0.08;
+
+/** A balance this far outside the usual window is unacceptable; how far a complaint moves it. Assumed. */
+export const BALANCE_LIMIT_MM = 1.5 * MM_PER_INCH;
+export const BALANCE_COMPLAINT_MM = MM_PER_INCH;
+
+/** Metal a bench adds without a second thought, and more than it wants to; bore beyond the core. Assumed. */
+export const BENCH_ZONE = {
+	addedG: { ideal: 60, limit: 200 },
+	boreBeyondCoreMm: { ideal: 0.5, limit: 4 },
+} as const;
+
+/** Side a level plays with, as a share of the ball radius, and how truly. Assumed. */
+export const LEVEL_SIDE = {
+	new: { offsetRatio: 0.25, sdRatio: 0.1 },
+	club: { offsetRatio: 0.33, sdRatio: 0.07 },
+	county: { offsetRatio: 0.4, sdRatio: 0.05 },
+} as const;
+
+/** Tips this much outside the game's usual ones mark unacceptable deflection and forgiveness. Assumed. */
+export const TIP_ZONE_MM = { deflection: 1.5, forgiveness: 1 } as const;
+
+/**
+ * Weights of the criteria where the user sets none: figures of the body and of weight count in full,
+ * feel a little less, what coaches weigh differently and what concerns looks less again. Assumed.
+ */
+export const USUAL_WEIGHT = {
+	closure: 1,
+	reach: 1,
+	weight: 1,
+	steadiness: 0.75,
+	balance: 0.75,
+	deflection: 0.5,
+	forgiveness: 0.5,
+	tip: 1,
+	stiffness: 0.5,
+	build: 0.5,
+	price: 0.75,
+	finish: 0.5,
+	carrying: 0.25,
+} as const;
+
+/** A price this share above a tier's own cue is out of it; the tier's own is as good as any below. Assumed. */
+export const PRICE_LIMIT_SHARE = 1.3;
