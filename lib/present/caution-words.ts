@@ -88,12 +88,12 @@ export const CAUTION_WORDS: Readonly<Record<string, (told: Told) => string>> = {
 	"neck-at-limit": () => "The neck is at its limit in this pose.",
 	"forearm-not-upright": () =>
 		"The upper arm is too short for an upright forearm in this pose: the grip is drawn as near to it as the arm allows.",
-	"posture-past-static-limits": ({ deg }) =>
-		`A trunk leaning ${deg("trunkDeg")} with the neck bent ${deg("neckDeg")} is past the limits ISO 11226 sets for holding still (${deg("trunkLimitDeg")} of trunk). Down on the shot is held for seconds: stand up between shots. ${SEE_SOMEBODY}`,
+	"posture-past-static-limits": ({ deg, number }) =>
+		`A trunk leaning ${deg("trunkDeg")} with the head ${formatAngle(Math.abs(number("neckDeg")), 0)} ${number("neckDeg") < 0 ? "back from" : "forward of"} it is past the limits ISO 11226 sets for holding still (trunk up to ${deg("trunkLimitDeg")}, head not bent back). Down on the shot is held for seconds: stand up between shots. ${SEE_SOMEBODY}`,
 	"posture-time-limited": ({ deg, number }) =>
 		`A trunk leaning ${deg("trunkDeg")} may be held for about ${formatNumber(number("longestS"))} seconds by ISO 11226: stand up between shots. ${SEE_SOMEBODY}`,
-	"posture-asymmetric": ({ deg }) =>
-		`The trunk leans about ${deg("sideBendDeg")} to one side; ISO 11226 asks for symmetry where a posture is held.`,
+	"posture-asymmetric": ({ number }) =>
+		`The trunk leans about ${formatAngle(Math.abs(number("sideBendDeg")), 0)} to one side; ISO 11226 asks for symmetry where a posture is held.`,
 	"posture-limits-exclude-juniors": () =>
 		"Those limits were written for adults. For a junior, a responsible adult is present and agrees.",
 	"stand-up-between-shots": () => `Stand up between shots. ${SEE_SOMEBODY}`,
