@@ -132,7 +132,8 @@ export function openApiDocument(): object {
 			}),
 			"/api/v1/fit": computation({
 				operationId: "fitPlayer",
-				summary: "Body segments, grip circle and length window of one player",
+				summary:
+					"Body segments, grip circle, span, length window, pose, closure, holding times and growth of one player",
 				body: "FitBody",
 				answer: "FitAnswer",
 				example: {

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { FitQuestion } from "@/lib/advice/answer-fit";
 import type { CueRequest } from "@/lib/cue/design";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
 import { BOUNDS } from "./bounds";
@@ -84,7 +85,19 @@ export const cueRequestSchema = z.strictObject({
 export const fitBodySchema = z.strictObject({
 	player: playerSchema.prefault({}),
 	stance: stanceSchema.prefault({}),
-});
+	/** The cue whose closure is asked for; what is left out follows from the rest. */
+	cue: z
+		.strictObject({
+			lengthMm: quantity(BOUNDS.cueLengthMm).optional(),
+			tipDiameterMm: quantity(BOUNDS.tipDiameterMm).optional(),
+			buttDiameterMm: quantity(BOUNDS.buttDiameterMm).optional(),
+		})
+		.optional(),
+	/** Asks for a junior's outlook; the date of birth is used for nothing else. */
+	growth: z
+		.strictObject({ onDate: z.iso.date(), bornOn: z.iso.date().optional() })
+		.optional(),
+}) satisfies z.ZodType<FitQuestion, unknown>;
 
 /** Body of `POST /api/v1/advice`. */
 export const adviceBodySchema = fittingInputSchema;

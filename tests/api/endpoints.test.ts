@@ -87,6 +87,75 @@ describe("answers have the described form", () => {
 		);
 		expect(answer.grip.circleMm.value).toBe(29.25);
 	});
+	test("fit: each figure with its band and origin, pose, closure and holding times", async () => {
+		const answer = fitResponseSchema.parse(
+			await (
+				await ask(postFit, {
+					player: { statureMm: 1780, gripCircleReadingsMm: [27, 28] },
+					stance: { gameId: "snooker", glasses: true, handed: "left" },
+					cue: { buttDiameterMm: 29.5 },
+				})
+			).json(),
+		);
+		const { reach, pose, closure, posture, growth } = answer;
+		// Central 90 % of a normal distribution: ± 1.645 sd.
+		expect(reach.lengthMm.band.high - reach.lengthMm.value).toBeCloseTo(
+			1.645 * reach.lengthMm.sd,
+			1,
+		);
+		expect(pose).toMatchObject({ converged: true, standing: "derived" });
+		expect(pose.spanMm).toBeCloseTo(reach.bridgeToGripMm.value, 6);
+		// A left-handed player's bridge shoulder is on the right of the shot.
+		expect(pose.joints.bridgeShoulder?.y).toBeLessThan(0);
+		expect(closure.buttDiameterMm).toBe(29.5);
+		expect(closure.places.map(({ place }) => place)).toEqual([
+			"back",
+			"usual",
+			"forward",
+		]);
+		for (const { diameterMm, closureMm } of closure.places)
+			expect(closureMm.value).toBeCloseTo(Math.PI * (diameterMm - 27.5), 9);
+		expect(posture.cautions.map(({ code }) => code)).toContain(
+			"stand-up-between-shots",
+		);
+		expect(growth).toBeNull();
+	});
+	test("fit: growth where it is asked for, by date of birth before age", async () => {
+		const junior = {
+			player: { statureMm: 1386.2, sex: "male", ageYears: 9 },
+			growth: { onDate: "2026-01-12", bornOn: "2016-01-12" },
+		};
+		const { growth, posture } = fitResponseSchema.parse(
+			await (await ask(postFit, junior)).json(),
+		);
+		expect(growth?.ageYears).toBeCloseTo(10, 1);
+		// CDC 2000: the median boy at exactly 10 years is 138.62 cm.
+		expect(growth?.percentiles[0]?.percentile).toBeCloseTo(50, 0);
+		expect(growth?.plan.steps.map(({ months }) => months)).toEqual([
+			0, 6, 12, 24, 36,
+		]);
+		expect(growth?.plan.remeasureOn).toBe("2026-07-12");
+		expect(posture.cautions.map(({ code }) => code)).toContain(
+			"posture-limits-exclude-juniors",
+		);
+	});
+	test.each([
+		[{ player: { statureMm: 1400 }, growth: { onDate: "2026-01-12" } }, 422],
+		[{ player: { ageYears: 10 }, growth: { onDate: "2026-01-12" } }, 422],
+		[
+			{
+				player: { statureMm: 1780, ageYears: 40 },
+				growth: { onDate: "2026-01-12" },
+			},
+			422,
+		],
+		[{ player: {}, growth: { onDate: "soon" } }, 400],
+		[{ stance: { gameId: "snooker", seated: true, standingFrame: true } }, 422],
+	])("fit refuses %j", async (body, status) => {
+		const response = await ask(postFit, body);
+		expect(response.status).toBe(status);
+		problemDetailsSchema.parse(await response.json());
+	});
 	test("advice, the very figures the pages compute", async () => {
 		const answer = await (
 			await ask(postAdvice, { player: { statureMm: 1750 } })
