@@ -2,6 +2,7 @@
 
 import { useMemo } from "react";
 import { Chart } from "@/app/_ui/charts/chart";
+import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
 import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
 import { Section, Stack } from "@/app/_ui/section";
@@ -100,6 +101,16 @@ function Advised({ advice }: { advice: Advice }) {
 			<Stack>
 				<Refusals refusals={view.refusals} />
 				<SaveSpec isBuildable={advice.isBuildable} />
+				<Section title="The picture">
+					<CuePicture
+						design={
+							advice.build.plan.ok
+								? advice.build.plan.value.finished
+								: advice.build.design
+						}
+						balanceFromButtMm={advice.balance.exact}
+					/>
+				</Section>
 				<Section title="The build">
 					<dl className={styles.pairs}>
 						{view.build.map(({ label, value }) => (

@@ -2,17 +2,18 @@ import type { ReactNode } from "react";
 import { DataTable } from "@/app/_ui/data-table";
 import type { SheetRow } from "@/lib/present/sheet-rows";
 import type { SheetView } from "@/lib/present/sheet-view";
-import { CueProfile } from "./cue-profile";
 import styles from "./job-sheet.module.css";
 
 /** The whole sheet. Everything on it comes from the frozen spec. */
 export function JobSheet({
 	title,
 	lines,
+	picture,
 	view,
 }: {
 	title: ReactNode;
 	lines: readonly string[];
+	picture: ReactNode;
 	view: SheetView;
 }) {
 	return (
@@ -35,7 +36,7 @@ export function JobSheet({
 					</div>
 				))}
 			</dl>
-			<CueProfile profile={view.profile} />
+			<div className={styles.picture}>{picture}</div>
 			<Part title="Diameters at stations">
 				<DataTable
 					caption="Diameters at stations, before finish"

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import Link from "next/link";
 import { LinkButton } from "@/app/_ui/button";
+import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
 import { DataTable } from "@/app/_ui/data-table";
 import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
@@ -91,6 +92,12 @@ export default async function SpecPage(props: SpecParams) {
 						{...figureView({ id: "balance", figure: figures.balance, system })}
 					/>
 				</Figures>
+			</Section>
+			<Section title="The picture">
+				<CuePicture
+					design={content.design}
+					balanceFromButtMm={figures.balance.exact}
+				/>
 			</Section>
 			{earlier !== null && (
 				<Section

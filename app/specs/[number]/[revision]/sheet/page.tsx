@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/button";
+import { CuePlate } from "@/app/_ui/cue-picture/cue-plate";
 import { readPreferences } from "@/app/_ui/preferences/loaders";
 import { PrintButton } from "@/app/_ui/print-button";
 import { Actions } from "@/app/_ui/section";
@@ -45,6 +46,22 @@ export default async function SheetPage(props: SpecParams) {
 							]
 						: []),
 				]}
+				picture={
+					<>
+						<CuePlate
+							design={content.design}
+							system={system}
+							balanceFromButtMm={content.figures.balance.exact}
+							ink="grey"
+						/>
+						<CuePlate
+							design={content.design}
+							system={system}
+							part="butt"
+							ink="grey"
+						/>
+					</>
+				}
 				view={sheetView(content, system)}
 			/>
 		</>
