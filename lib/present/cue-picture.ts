@@ -14,8 +14,9 @@ export interface PlacedMark {
 	readonly kind: MarkKind;
 	readonly text: string;
 	readonly x: number;
-	/** Where the leader starts: the cue's lower edge there. */
+	/** The leader: from the cue's lower edge to beside the text, or above it where the text had to move. */
 	readonly fromY: number;
+	readonly toY: number;
 	readonly textX: number;
 	readonly textY: number;
 }
@@ -236,24 +237,29 @@ function placedMarks(p: {
 	const marks = marksOf(p).filter(
 		({ stationMm }) => stationMm >= frame.fromMm && stationMm <= frame.toMm,
 	);
+	const widths = marks.map(({ text }) => text.length * LABEL_PX * ADVANCE);
 	const placed = placeLabels(
-		marks.map(({ stationMm, text }) => ({
+		marks.map(({ stationMm }, i) => ({
 			x: xPx(frame, stationMm),
-			widthPx: text.length * LABEL_PX * ADVANCE,
+			widthPx: widths[i] ?? 0,
 		})),
 		frame.widthPx,
 	);
 	return marks.map(({ kind, stationMm, text }, i) => {
 		const { row = 0, left = 0 } = placed[i] ?? {};
+		const x = xPx(frame, stationMm);
+		const textY = frame.heightPx + (row + 1) * LABEL_ROW_PX;
+		const isUnder = x > left && x < left + (widths[i] ?? 0);
 		return {
 			kind,
 			text,
-			x: rounded(xPx(frame, stationMm)),
+			x: rounded(x),
 			fromY: frame.view.isUnrolled
 				? frame.heightPx
 				: rounded(yPx(frame, outlineRadiusMm(design, stationMm))),
+			toY: isUnder ? textY - LABEL_PX : textY,
 			textX: rounded(left),
-			textY: frame.heightPx + (row + 1) * LABEL_ROW_PX,
+			textY,
 		};
 	});
 }

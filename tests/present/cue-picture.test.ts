@@ -111,6 +111,14 @@ describe("marks", () => {
 			{ numRuns: 60, seed: 5 },
 		);
 	});
+	test("no leader runs through its own text", () => {
+		for (const widthPx of [330, 640, 1000])
+			for (const { x, textX, toY, textY } of drawn(weighted, WHOLE, widthPx)
+				.marks)
+				expect(toY).toBeLessThanOrEqual(
+					x > textX && x < textX + 60 ? textY - 15 : textY,
+				);
+	});
 	test("only what is in view is marked", () => {
 		expect(
 			drawn(weighted, { part: "front", isUnrolled: false, stretch: 2 }).marks,

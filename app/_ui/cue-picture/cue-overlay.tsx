@@ -70,9 +70,9 @@ export function CueOverlay({
 					{text}
 				</text>
 			))}
-			{picture.marks.map(({ kind, text, x, fromY, textX, textY }) => (
+			{picture.marks.map(({ kind, text, x, fromY, toY, textX, textY }) => (
 				<g key={text} data-kind={kind}>
-					<line className={styles.leader} x1={x} x2={x} y1={fromY} y2={textY} />
+					<line className={styles.leader} x1={x} x2={x} y1={fromY} y2={toY} />
 					{kind === "balance" && (
 						<path className={styles.balance} d={`M${x} ${fromY}l7 12h-14z`} />
 					)}
