@@ -93,46 +93,59 @@ export function weightSpeedChart(p: {
 	};
 }
 
-/** Side, follow or draw: ball speed, spin, deflection and pivot length over the contact's offset. */
-export function offsetChart(p: {
-	profile: ShotProfile;
-	cueSpeedMPerS: number;
-	gameId: GameId;
-	system: UnitSystem;
-}): ChartModel {
-	const { profile, cueSpeedMPerS, gameId, system } = p;
+interface OffsetQuestion {
+	readonly profile: ShotProfile;
+	readonly gameId: GameId;
+	readonly system: UnitSystem;
+}
+
+/** What both charts over the contact's offset share. */
+function overOffset({ profile, gameId, system }: OffsetQuestion) {
 	const { offsets, usableOffsetRatio } = profile;
 	const last = offsets[offsets.length - 1];
 	const half = offsets.find(({ offsetRatio }) => offsetRatio === 0.5);
 	if (!last || !half) throw new RangeError("a shot profile without offsets");
 	const radiusMm = GAMES[gameId].cueBall.diameterMm.value / 2;
 	const x = (offsetRatio: number) => axisLength(offsetRatio * radiusMm, system);
-	/** Named where the line leaves room at the foot of the panel. */
-	const beyond = (label: string) =>
-		usableOffsetRatio < last.offsetRatio
-			? [
-					{
-						axis: "x",
-						from: x(usableOffsetRatio),
-						to: x(last.offsetRatio),
-						label,
-						kind: "limit",
-					} as const,
-				]
-			: [];
-	const gap = half.modelGapFraction;
-	const pivots = offsets.flatMap(({ offsetRatio, pivotLengthMm }) =>
-		pivotLengthMm === null ? [] : [{ offsetRatio, pivotLengthMm }],
-	);
 	return {
-		id: "offset",
-		title: "Side and spin: what the contact’s offset does",
-		summary: `At a cue speed of ${formatNumber(cueSpeedMPerS, 1)}\u00a0m/s and half a ball radius off centre, the ball leaves at ${formatNumber(half.ballSpeedMPerS.value, 1)}\u00a0m/s, spins ${formatNumber(half.spinRevPerS.value)} times a second and, with side, leaves ${formatAngle(half.squirtDeg.value)} off the cue’s line. ${gap === null ? "" : `Published models of the speed part by ${formatPercent(gap)} there; the band holds both. `}Past ${formatLength(usableOffsetRatio * radiusMm, system, "gap")} the tip slips or runs out of dome.`,
-		x: {
+		offsets,
+		half,
+		x,
+		axis: {
 			label: "Contact off the ball’s centre",
 			unit: lengthUnit(system),
 			domain: [0, x(last.offsetRatio)],
-		},
+		} as const,
+		offsetText: (offsetRatio: number) =>
+			formatLength(offsetRatio * radiusMm, system, "gap"),
+		/** Named where the line leaves room at the foot of the panel. */
+		beyond: (label: string) =>
+			usableOffsetRatio < last.offsetRatio
+				? [
+						{
+							axis: "x",
+							from: x(usableOffsetRatio),
+							to: x(last.offsetRatio),
+							label,
+							kind: "limit",
+						} as const,
+					]
+				: [],
+	};
+}
+
+/** Ball speed and spin over the contact's offset, side, follow and draw alike. */
+export function spinChart(
+	p: OffsetQuestion & { cueSpeedMPerS: number },
+): ChartModel {
+	const { profile, cueSpeedMPerS } = p;
+	const { offsets, half, x, axis, offsetText, beyond } = overOffset(p);
+	const gap = half.modelGapFraction;
+	return {
+		id: "offset-spin",
+		title: "Spin and speed off centre",
+		summary: `At a cue speed of ${formatNumber(cueSpeedMPerS, 1)}\u00a0m/s and half a ball radius off centre, the ball leaves at ${formatNumber(half.ballSpeedMPerS.value, 1)}\u00a0m/s and spins ${formatNumber(half.spinRevPerS.value)} times a second. ${gap === null ? "" : `Published models of the speed part by ${formatPercent(gap)} there; the band holds both. `}Past ${offsetText(profile.usableOffsetRatio)} the tip slips or runs out of dome.`,
+		x: axis,
 		panels: [
 			{
 				label: "Ball speed",
@@ -160,6 +173,32 @@ export function offsetChart(p: {
 				],
 				zones: beyond("Miscue"),
 			},
+		],
+		table: {
+			columns: ["Off centre", "Ball speed", "Spin"],
+			rows: offsets.map((one) => [
+				offsetText(one.offsetRatio),
+				`${formatNumber(one.ballSpeedMPerS.value, 2)}\u00a0m/s`,
+				`${formatNumber(one.spinRevPerS.value, 1)}\u00a0/s`,
+			]),
+		},
+	};
+}
+
+/** Deflection of the cue ball, and the bridge length that cancels it, over the offset of side. */
+export function deflectionChart(p: OffsetQuestion): ChartModel {
+	const { system } = p;
+	const { offsets, half, x, axis, offsetText, beyond } = overOffset(p);
+	const length = (mm: number) => axisLength(mm, system);
+	const pivots = offsets.flatMap(({ offsetRatio, pivotLengthMm }) =>
+		pivotLengthMm === null ? [] : [{ offsetRatio, pivotLengthMm }],
+	);
+	return {
+		id: "offset-deflection",
+		title: "Deflection with side",
+		summary: `With side of half a ball radius the cue ball leaves ${formatAngle(half.squirtDeg.value)} off the cue’s line, whatever the speed.${half.pivotLengthMm === null ? "" : ` Turned about a bridge ${formatLength(half.pivotLengthMm.value, system)} from the tip, the cue would cancel it.`} Less mass at the end deflects less.`,
+		x: axis,
+		panels: [
 			{
 				label: "Cue-ball deflection, with side",
 				unit: "°",
@@ -180,9 +219,7 @@ export function offsetChart(p: {
 					{
 						name: "Pivot length",
 						points: pivots.map((one) =>
-							banded(x(one.offsetRatio), one.pivotLengthMm, (mm) =>
-								axisLength(mm, system),
-							),
+							banded(x(one.offsetRatio), one.pivotLengthMm, length),
 						),
 					},
 				],
@@ -190,17 +227,9 @@ export function offsetChart(p: {
 			},
 		],
 		table: {
-			columns: [
-				"Off centre",
-				"Ball speed",
-				"Spin",
-				"Deflection",
-				"Pivot length",
-			],
+			columns: ["Off centre", "Deflection", "Pivot length"],
 			rows: offsets.map((one) => [
-				formatLength(one.offsetRatio * radiusMm, system, "gap"),
-				`${formatNumber(one.ballSpeedMPerS.value, 2)}\u00a0m/s`,
-				`${formatNumber(one.spinRevPerS.value, 1)}\u00a0/s`,
+				offsetText(one.offsetRatio),
 				formatAngle(one.squirtDeg.value, 2),
 				one.pivotLengthMm === null
 					? "–"

@@ -50,7 +50,7 @@ const number = (
 const inertia = (estimate: Estimate, decimals: number) =>
 	number(estimate, { scale: 1e4, decimals, unit: "kg·cm²" });
 
-/** Weight, balance and inertia, with what is added where a weight is wanted. */
+/** Weight and balance, with what is added where a weight is wanted. */
 export function weightFacts(
 	answer: CueAnswer,
 	system: UnitSystem,
@@ -78,8 +78,13 @@ export function weightFacts(
 			band: null,
 			note: `${metalName(plan.metal)} ${formatMass(plan.metalMassG, system, "added")} in, wood ${formatMass(plan.drilledOutMassG, system, "added")} out${plan.boreDepthMm > 0 ? `; bore Ø${formatLength(plan.boreDiameterMm, system, "diameter")}, ${formatLength(plan.boreDepthMm, system)} deep` : ""}.`,
 		});
+	return facts;
+}
+
+/** How the cue's weight is spread: what it takes to swing it, and to roll it. */
+export function inertiaFacts(answer: CueAnswer): readonly Fact[] {
+	const { mass } = answer;
 	return [
-		...facts,
 		{
 			label: "Inertia about the balance point",
 			...inertia(mass.inertiaAboutBalanceKgM2, 0),

@@ -2,10 +2,15 @@ import { describe, expect, test } from "vitest";
 import { answerCue } from "@/lib/advice/answer-cue";
 import { type BenchAnswers, readBench } from "@/lib/forms/cue-bench";
 import { must } from "@/lib/numerics/outcome";
-import { offsetChart, weightSpeedChart } from "@/lib/present/cue-bench-charts";
+import {
+	deflectionChart,
+	spinChart,
+	weightSpeedChart,
+} from "@/lib/present/cue-bench-charts";
 import {
 	bendingFacts,
 	type Fact,
+	inertiaFacts,
 	partRows,
 	weightFacts,
 	yearView,
@@ -50,7 +55,11 @@ describe("weight", () => {
 			`${Math.round(value - 1.6448536 * sd)}–${Math.round(value + 1.6448536 * sd)} g`,
 		);
 		// 1 kg·m² is 10,000 kg·cm².
-		expect(plain(fact(facts, "Inertia about the balance point").value)).toBe(
+		expect(
+			plain(
+				fact(inertiaFacts(answer), "Inertia about the balance point").value,
+			),
+		).toBe(
 			`${Math.round(answer.mass.inertiaAboutBalanceKgM2.value * 1e4)} kg·cm²`,
 		);
 		expect(facts.some(({ label }) => label.startsWith("Added"))).toBe(false);
@@ -173,23 +182,37 @@ describe("charts", () => {
 			expect(model.summary).not.toMatch(/NaN|undefined/);
 		}
 	});
-	test("offset: nothing spins at the centre, and the reach is marked", () => {
-		const model = offsetChart({
-			profile: profileOf(),
-			cueSpeedMPerS: 2,
-			gameId: "snooker",
-			system: "metric",
-		});
-		const line = (label: string) =>
-			model.panels.find((panel) => panel.label.startsWith(label))?.lines[0]
-				?.points ?? [];
-		expect(line("Spin")[0]).toMatchObject({ x: 0, y: 0 });
-		expect(line("Cue-ball deflection")[0]?.y).toBe(0);
-		expect(line("Pivot")[0]?.x).toBeGreaterThan(0);
-		const [zone] = model.panels[1]?.zones ?? [];
-		// The miscue limit of half a radius on a 52.5 mm ball.
-		expect(zone?.from).toBeCloseTo(13.125, 3);
-		expect(model.table.rows[0]?.[4]).toBe("–");
-		expect(model.table.rows).toHaveLength(13);
+	const at = {
+		profile: profileOf(),
+		gameId: "snooker",
+		system: "metric",
+	} as const;
+	test("at the centre nothing spins or deflects, and there is no pivot", () => {
+		const spin = spinChart({ ...at, cueSpeedMPerS: 2 });
+		const deflection = deflectionChart(at);
+		expect(spin.panels[1]?.lines[0]?.points[0]).toMatchObject({ x: 0, y: 0 });
+		expect(deflection.panels[0]?.lines[0]?.points[0]?.y).toBe(0);
+		expect(deflection.panels[1]?.lines[0]?.points[0]?.x).toBeGreaterThan(0);
+		expect(deflection.table.rows[0]?.[2]).toBe("–");
+		expect(spin.table.rows).toHaveLength(13);
+	});
+	test("the reach is marked at the miscue limit, half a radius on a 52.5 mm ball", () => {
+		for (const model of [
+			spinChart({ ...at, cueSpeedMPerS: 2 }),
+			deflectionChart(at),
+		])
+			for (const { zones } of model.panels)
+				expect(zones[0]?.from).toBeCloseTo(13.125, 3);
+	});
+	test("summaries tell the figures of half a radius", () => {
+		const half = at.profile.offsets.find(
+			({ offsetRatio }) => offsetRatio === 0.5,
+		);
+		expect(plain(spinChart({ ...at, cueSpeedMPerS: 2 }).summary)).toContain(
+			`spins ${half?.spinRevPerS.value.toFixed(0)} times`,
+		);
+		expect(plain(deflectionChart(at).summary)).toContain(
+			`leaves ${half?.squirtDeg.value.toFixed(1)}° off`,
+		);
 	});
 });
