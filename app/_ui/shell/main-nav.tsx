@@ -7,6 +7,7 @@ import styles from "./shell.module.css";
 const WAYS = [
 	{ href: "/fittings", label: "Fittings" },
 	{ href: "/players", label: "Players" },
+	{ href: "/cues", label: "Cue" },
 	{ href: "/sources", label: "Sources" },
 ] as const;
 

@@ -1,0 +1,22 @@
+import type { Fact } from "@/lib/present/cue-bench-view";
+import styles from "./cues.module.css";
+
+/** Figures side by side, each with where nine in ten lie. */
+export function Facts({ facts }: { facts: readonly Fact[] }) {
+	return (
+		<dl className={styles.facts}>
+			{facts.map(({ label, value, band, note }) => (
+				<div className={styles.fact} key={label}>
+					<dt>{label}</dt>
+					<dd>
+						<strong>{value}</strong>
+						{band !== null && (
+							<span className={styles.band}>nine in ten: {band}</span>
+						)}
+						{note !== undefined && <small>{note}</small>}
+					</dd>
+				</div>
+			))}
+		</dl>
+	);
+}
