@@ -169,6 +169,9 @@ const CONTINUOUS = [
 ] as const;
 type Continuous = (typeof CONTINUOUS)[number];
 
+/** Weights and balances are weighed up this much before shapes: a shape costs the scan far more than a load. */
+const LOADS_FIRST = 3;
+
 /** The axis whose values lie most bench steps apart; null where every one is as fine as the bench works. */
 function coarsestOf(
 	spans: Readonly<Record<Continuous, Span>>,
@@ -179,8 +182,11 @@ function coarsestOf(
 	for (const name of CONTINUOUS) {
 		const { low, high, step } = spans[name];
 		const apart = (high - low) / step / (counts[name] - 1);
-		if (apart > most + 1e-9) {
-			most = apart;
+		if (!(apart > 1 + 1e-9)) continue;
+		const isLoad = name === "massG" || name === "forwardMm";
+		const urgency = isLoad ? LOADS_FIRST * apart : apart;
+		if (urgency > most + 1e-9) {
+			most = urgency;
 			coarsest = name;
 		}
 	}

@@ -153,8 +153,11 @@ function reach({ needs }: CriteriaInput): CriterionPart {
 	};
 }
 
-const weight = ({ needs }: CriteriaInput): CriterionPart =>
-	ofFigure(needs.massNeed.figure, FELT.massG);
+/** A wished weight still counts: a wood that comes out heavier than the wish falls short of it. */
+const weight = ({ needs }: CriteriaInput): CriterionPart => ({
+	...ofFigure(needs.massNeed.figure, FELT.massG),
+	role: "counts",
+});
 
 const tip = ({ needs }: CriteriaInput): CriterionPart =>
 	ofFigure(needs.tip, FELT.tipDiameterMm);

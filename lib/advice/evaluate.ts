@@ -205,16 +205,22 @@ export function measureLoad(
 	row[AT.price] = p.priceMinor;
 }
 
-/** Overall desirability of a row of measures. */
+/**
+ * Overall desirability of a row of measures. With `least`, a desirability below it counts as it, so that
+ * rows that fail somewhere can still be told apart; 0 keeps the strict product.
+ */
 export function overallOf(
 	compiled: CompiledCriteria,
 	row: ArrayLike<number>,
+	least = 0,
 ): number {
 	let logSum = 0;
 	for (let i = 0; i < CRITERION_COUNT; i++) {
 		const weight = compiled.weights[i] as number;
 		if (weight > 0)
-			logSum += weight * Math.log(compiled.desirability(i, row[i] as number));
+			logSum +=
+				weight *
+				Math.log(Math.max(least, compiled.desirability(i, row[i] as number)));
 	}
 	return Math.exp(logSum / compiled.weightSum);
 }

@@ -60,6 +60,12 @@ export interface OutlookInput {
 const LEAST_SHARE = 0.3;
 
 /**
+ * In a draw that puts a need out of a cue's reach, the broken criterion counts as this and not as
+ * nothing: draws stay comparable. Assumed.
+ */
+const LEAST_WORTH = 0.01;
+
+/**
  * Carries reading spread, estimated segments, density spread and model error through the same models to
  * every measure and to the overall desirability. A cue is made as ordered: the bench brings whatever
  * wood it has to the ordered weight and balance, as far as bore and wood let it. What is only wanted
@@ -83,7 +89,7 @@ export function outlookOf(
 		for (let i = 0; i < CRITERION_COUNT; i++)
 			(columns[i] as Float64Array)[k] = row[i] as number;
 		shiftByNeeds(row, draw, input);
-		overall[k] = overallOf(compiled, row);
+		overall[k] = overallOf(compiled, row, LEAST_WORTH);
 	});
 	const bandOf = (values: Float64Array): Band => {
 		const sorted = Float64Array.from(values).sort();
@@ -248,18 +254,15 @@ export interface Closeness {
 	readonly firstBetterShare: number;
 	/** Central 90 % band of first minus second. */
 	readonly differenceBand: Band;
-	/** Each one's estimate lies inside the other's band. */
+	/** The mean worth of each lies inside the other's band. */
 	readonly insideEachOther: boolean;
 	/** And neither is better in nineteen draws of twenty: too close to call. */
 	readonly tooClose: boolean;
 }
 
-export function closenessOf(
-	first: { overall: number; outlook: Outlook },
-	second: { overall: number; outlook: Outlook },
-): Closeness {
-	const a = first.outlook.overall;
-	const b = second.outlook.overall;
+export function closenessOf(first: Outlook, second: Outlook): Closeness {
+	const a = first.overall;
+	const b = second.overall;
 	if (a.length !== b.length)
 		throw new RangeError(`${a.length} and ${b.length} draws do not pair`);
 	const gaps = Float64Array.from(a, (one, k) => one - (b[k] as number));
@@ -270,8 +273,8 @@ export function closenessOf(
 	const within = (value: number, { low, high }: Band) =>
 		value >= low && value <= high;
 	const insideEachOther =
-		within(first.overall, second.outlook.overallBand) &&
-		within(second.overall, first.outlook.overallBand);
+		within(first.overallMean, second.overallBand) &&
+		within(second.overallMean, first.overallBand);
 	return {
 		firstBetterShare,
 		differenceBand: { low: quantile(gaps, 0.05), high: quantile(gaps, 0.95) },

@@ -1,0 +1,118 @@
+import type { PresentCue as CueReading } from "@/lib/cue/present-reading";
+import { accept, type Outcome, refuse } from "@/lib/numerics/outcome";
+import { priceListRefusals } from "@/lib/price/estimate";
+import { INVENTED_PRICE_LIST, type PriceList } from "@/lib/price/list";
+import {
+	type Catalogue,
+	checkedCatalogue,
+	inventedCatalogue,
+	withWishes,
+} from "./catalogue";
+import {
+	CompiledCriteria,
+	type Criterion,
+	type CriterionId,
+	type Doctrine,
+} from "./criteria";
+import { criteriaFor } from "./criteria-for";
+import { evaluator, type Setting } from "./evaluate";
+import { type Feel, feelFor, readingOf } from "./feel";
+import { type FittingNeeds, needsFor } from "./fitting-needs";
+import type { FittingInput } from "./input";
+import { type HardLimits, limitsFor } from "./limits";
+import { offeringFrom } from "./offering";
+import { type Refining, worthOf } from "./refine";
+
+/** What a workshop and a user may set beside the fitting itself. */
+export interface SearchChoices {
+	/** Default: an invented plain workshop. */
+	readonly catalogue?: Catalogue;
+	readonly priceList?: PriceList;
+	readonly weights?: Readonly<Partial<Record<CriterionId, number>>>;
+	readonly doctrine?: Doctrine;
+	/** The most it may cost: hard. */
+	readonly maxPriceMinor?: number;
+	/** The longest piece a case takes: hard. */
+	readonly longestPieceMm?: number;
+	/** Gauge readings of the present cue; otherwise an even taper between its tip and butt stands in. */
+	readonly presentCueReading?: CueReading;
+}
+
+/** One fitting ready to be searched. */
+export interface Prepared {
+	readonly needs: FittingNeeds;
+	readonly feel: Feel;
+	readonly catalogue: Catalogue;
+	readonly priceList: PriceList;
+	readonly setting: Setting;
+	readonly limits: HardLimits;
+	readonly criteria: readonly Criterion[];
+	readonly compiled: CompiledCriteria;
+}
+
+/** Refuses what body, stance, catalogue and price list refuse, and a usual build that cannot be made. */
+export function prepare(
+	input: FittingInput,
+	choices: SearchChoices,
+): Outcome<Prepared> {
+	const needs = needsFor(input);
+	if (!needs.ok) return needs;
+	const { gameId } = needs.value;
+	const offered = checkedCatalogue(
+		choices.catalogue ?? inventedCatalogue(gameId),
+	);
+	if (!offered.ok) return offered;
+	const priceList = choices.priceList ?? INVENTED_PRICE_LIST;
+	const flaws = priceListRefusals(priceList);
+	if (flaws.length > 0) return refuse(...flaws);
+	const feel = feelFor(
+		needs.value,
+		choices.presentCueReading ?? readingOf(needs.value),
+	);
+	if (!feel.ok) return feel;
+	const catalogue = withWishes(offered.value, input.wishes);
+	const criteria = criteriaFor({
+		...choices,
+		needs: needs.value,
+		feel: feel.value,
+		catalogue,
+		priceList,
+	});
+	return accept({
+		needs: needs.value,
+		feel: feel.value,
+		catalogue,
+		priceList,
+		setting: {
+			gameId,
+			level: input.level ?? "club",
+			hand: needs.value.hand,
+			ringMm: needs.value.ringMm.value,
+			addedMetal: catalogue.addedMetal,
+			densities: catalogue.densities ?? {},
+			offering: offeringFrom({ catalogue: offered.value, priceList }),
+		},
+		limits: limitsFor({ ...choices, gameId, wishes: input.wishes }),
+		criteria,
+		compiled: new CompiledCriteria(criteria),
+	});
+}
+
+/** The same fitting judged by other criteria. */
+export const judgedBy = (
+	prepared: Prepared,
+	criteria: readonly Criterion[],
+): Prepared => ({
+	...prepared,
+	criteria,
+	compiled: new CompiledCriteria(criteria),
+});
+
+export const refiningOf = (prepared: Prepared): Refining => ({
+	evaluate: evaluator(prepared.setting),
+	worth: worthOf(prepared.compiled),
+	compiled: prepared.compiled,
+	wishes: prepared.needs.input.wishes,
+	catalogue: prepared.catalogue,
+	limits: prepared.limits,
+});
