@@ -167,7 +167,7 @@ interface Mark {
 	readonly text: string;
 }
 
-/** Where the woods of the butt come to their points, by name; a wedge with veneers where they begin. */
+/** Where the woods of the butt come to their points, by name from the tip; a wedge with veneers where they begin. */
 export function pointMarks(
 	design: CueDesign,
 ): readonly { readonly name: string; readonly stationMm: number }[] {
@@ -185,7 +185,9 @@ export function pointMarks(
 		found.set("Shaft wood ends", base.endStationMm);
 	}
 	if (base.kind === "tenon") found.set("Butt wood", base.joinStationMm);
-	return [...found].map(([name, stationMm]) => ({ name, stationMm }));
+	return [...found]
+		.map(([name, stationMm]) => ({ name, stationMm }))
+		.sort((a, b) => a.stationMm - b.stationMm);
 }
 
 function marksOf(p: {

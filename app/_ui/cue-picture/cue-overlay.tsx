@@ -71,7 +71,7 @@ export function CueOverlay({
 				</text>
 			))}
 			{picture.marks.map(({ kind, text, x, fromY, toY, textX, textY }) => (
-				<g key={text} data-kind={kind}>
+				<g key={`${text} ${x}`} data-kind={kind}>
 					<line className={styles.leader} x1={x} x2={x} y1={fromY} y2={toY} />
 					{kind === "balance" && (
 						<path className={styles.balance} d={`M${x} ${fromY}l7 12h-14z`} />
