@@ -1,4 +1,5 @@
 import type { Advice } from "@/lib/advice/advise";
+import type { Figure } from "@/lib/advice/figure";
 import type { Estimate } from "@/lib/reference/estimate";
 import type { Pose } from "@/lib/stance/pose";
 import type { Vec3 } from "@/lib/stance/vector";
@@ -47,11 +48,18 @@ export interface Picture {
 	readonly labels: readonly Label[];
 }
 
+/** Whose pose it is, and the cue in it: an advice is one. */
+export interface PoseSubject extends Pick<Advice, "input" | "body" | "reach"> {
+	readonly length: Pick<Figure, "value" | "basis">;
+	readonly tip: Pick<Figure, "value">;
+	readonly butt: { readonly figure: Pick<Figure, "value"> };
+}
+
 /** A pose of a right-handed player, the cue in it, and what they came from. */
 export interface Posed {
 	readonly pose: Pose;
 	readonly cue: Cue;
-	readonly advice: Advice;
+	readonly subject: PoseSubject;
 	readonly behind: Estimate;
 	readonly system: UnitSystem;
 }
@@ -68,8 +76,8 @@ export function picturesOf(
 /** Room round the figure, mm: words to the sides, the chain of lengths below. */
 const ROOM_MM = { side: 60, word: 300, overWords: 220, below: 400 } as const;
 
-function sidePicture({ pose, cue, advice, behind, system }: Posed): Picture {
-	const { reach, input } = advice;
+function sidePicture({ pose, cue, subject, behind, system }: Posed): Picture {
+	const { reach, input } = subject;
 	const { joints: j, anglesDeg } = pose;
 	const scene = sideScene(pose, cue, input.stance.standingFrame === true);
 	const { tip, butt } = cueEnds(pose, cue);

@@ -1,9 +1,12 @@
-import type { Advice } from "@/lib/advice/advise";
-import type { Refusal } from "@/lib/numerics/outcome";
+import type { FittingInput } from "@/lib/advice/input";
+import { BUTT_LIMITS_MM } from "@/lib/advice/judgement";
+import { accept, type Outcome, type Refusal } from "@/lib/numerics/outcome";
+import { bodyFrom } from "@/lib/player/body";
 import { band90, type Estimate } from "@/lib/reference/estimate";
+import { GAMES } from "@/lib/reference/rules";
 import type { Shortfall } from "@/lib/stance/pose";
 import { type Hold, postureNotice } from "@/lib/stance/posture";
-import { overhangMm } from "@/lib/stance/reach";
+import { overhangMm, reachFrom } from "@/lib/stance/reach";
 import type { UnitSystem } from "@/lib/units/quantity";
 import {
 	formatAngle,
@@ -14,7 +17,12 @@ import {
 } from "./figures";
 import { BASIS_LABELS } from "./labels";
 import { cautionText, refusalView } from "./notices";
-import { type Picture, type Posed, picturesOf } from "./pose-drawing";
+import {
+	type Picture,
+	type Posed,
+	type PoseSubject,
+	picturesOf,
+} from "./pose-drawing";
 import { rightHanded } from "./pose-mirror";
 import type { Cue } from "./pose-props";
 
@@ -39,24 +47,24 @@ export interface PoseView {
 const ADULT_YEARS = 18;
 
 /** Everything the picture of a pose shows, in the reader's units. */
-export function poseView(advice: Advice, system: UnitSystem): PoseView {
-	const { input, reach } = advice;
+export function poseView(subject: PoseSubject, system: UnitSystem): PoseView {
+	const { input, reach } = subject;
 	const left = (input.stance.handed ?? input.hand) === "left";
 	const pose = rightHanded(reach.pose, input.stance.handed === "left");
 	const cue: Cue = {
-		lengthMm: advice.length.value,
+		lengthMm: subject.length.value,
 		bridgeLengthMm: reach.bridgeLengthMm.value,
-		tipDiameterMm: advice.tip.value,
-		buttDiameterMm: advice.butt.figure.value,
+		tipDiameterMm: subject.tip.value,
+		buttDiameterMm: subject.butt.figure.value,
 	};
 	const behind = overhangMm({ reach, lengthMm: cue.lengthMm });
 	const notice = postureNotice({
 		anglesDeg: pose.anglesDeg,
 		junior:
 			(input.player.ageYears ?? ADULT_YEARS) < ADULT_YEARS ||
-			advice.body.isChildModel,
+			subject.body.isChildModel,
 	});
-	const posed: Posed = { pose, cue, advice, behind, system };
+	const posed: Posed = { pose, cue, subject, behind, system };
 	return {
 		pictures: picturesOf(posed, left),
 		summary: summaryOf(posed, left),
@@ -75,6 +83,27 @@ export function poseView(advice: Advice, system: UnitSystem): PoseView {
 	};
 }
 
+/**
+ * The pose of an input that no cue can be built for: drawn with the length the stance prefers and,
+ * for the drawing alone, the game's usual tip and a middle butt.
+ */
+export function poseSubject(input: FittingInput): Outcome<PoseSubject> {
+	const body = bodyFrom(input.player);
+	if (!body.ok) return body;
+	const reach = reachFrom({ body: body.value, answers: input.stance });
+	if (!reach.ok) return reach;
+	const { lengthMm } = reach.value;
+	const [thin, thick] = GAMES[input.stance.gameId].usual.tipMm;
+	return accept({
+		input,
+		body: body.value,
+		reach: reach.value,
+		length: { value: lengthMm.value, basis: lengthMm.standing },
+		tip: { value: (thin + thick) / 2 },
+		butt: { figure: { value: (BUTT_LIMITS_MM.min + BUTT_LIMITS_MM.max) / 2 } },
+	});
+}
+
 /** Why no pose can be drawn, with the numbers. */
 export function poseRefusalText(refusal: Refusal, system: UnitSystem): string {
 	const { code, value, max, facts } = refusal;
@@ -86,15 +115,15 @@ export function poseRefusalText(refusal: Refusal, system: UnitSystem): string {
 }
 
 function summaryOf(
-	{ pose, cue, advice, behind, system }: Posed,
+	{ pose, cue, subject, behind, system }: Posed,
 	left: boolean,
 ): string {
 	const { anglesDeg: a } = pose;
 	const mm = (value: number) => formatLength(value, system);
 	const deg = (value: number) => formatAngle(value, 0);
-	const support = advice.input.stance.seated
+	const support = subject.input.stance.seated
 		? "Seated"
-		: advice.input.stance.standingFrame
+		: subject.input.stance.standingFrame
 			? "In a standing frame"
 			: "Standing";
 	return [
@@ -107,12 +136,12 @@ function summaryOf(
 
 function numbersOf({
 	pose,
-	advice,
+	subject,
 	cue,
 	behind,
 	system,
 }: Posed): PoseView["numbers"] {
-	const { reach, input } = advice;
+	const { reach, input } = subject;
 	const { anglesDeg: a } = pose;
 	const estimated = (label: string, estimate: Estimate) => ({
 		label,
@@ -134,7 +163,7 @@ function numbersOf({
 		{
 			label: "Cue drawn",
 			value: formatLength(cue.lengthMm, system),
-			origin: BASIS_LABELS[advice.length.basis],
+			origin: BASIS_LABELS[subject.length.basis],
 		},
 		estimated("Bridge hand to grip hand", reach.bridgeToGripMm),
 		estimated("Tip to bridge hand", reach.bridgeLengthMm),

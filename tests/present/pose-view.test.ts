@@ -5,7 +5,11 @@ import type { FittingInput } from "@/lib/advice/input";
 import { must } from "@/lib/numerics/outcome";
 import type { Picture } from "@/lib/present/pose-drawing";
 import type { Point } from "@/lib/present/pose-props";
-import { poseRefusalText, poseView } from "@/lib/present/pose-view";
+import {
+	poseRefusalText,
+	poseSubject,
+	poseView,
+} from "@/lib/present/pose-view";
 
 const inputOf = (
 	player: FittingInput["player"],
@@ -211,6 +215,15 @@ describe("words", () => {
 				),
 			),
 		).toMatch(/No pose of this body gives the measured 1690 mm/);
+	});
+	test("a pose no cue can be built for is still drawn", () => {
+		const input = inputOf({}, { bridgeToGripMm: 1690 });
+		const { pictures, shortfalls } = poseView(
+			must(poseSubject(input)),
+			"metric",
+		);
+		expect(pictures[0].dimensions.map(({ id }) => id)).toContain("cue");
+		expect(plain(shortfalls.join(" "))).toMatch(/measured 1690 mm/);
 	});
 	test("a table out of the bridge arm's reach is refused with height, table and ratio", () => {
 		const refused = advise(
