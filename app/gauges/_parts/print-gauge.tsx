@@ -1,0 +1,65 @@
+"use client";
+
+import { useState } from "react";
+import buttonStyles from "@/app/_ui/button.module.css";
+import { readTyped } from "@/app/_ui/fields/quantity";
+import { QuantityField } from "@/app/_ui/fields/quantity-field";
+import { Notice } from "@/app/_ui/notice";
+import { useUnits } from "@/app/_ui/preferences/units";
+import { printCheck } from "@/lib/present/gauge-view";
+import styles from "./gauge.module.css";
+
+const PAPERS = [
+	{ paper: "a4", name: "A4" },
+	{ paper: "letter", name: "Letter" },
+] as const;
+
+const RULER = {
+	dimension: "length",
+	kind: "diameter",
+	min: 50,
+	max: 200,
+} as const;
+
+/** The printed gauge, and the check of what the printer made of it. */
+export function PrintGauge() {
+	const system = useUnits();
+	const [text, setText] = useState("");
+	const read = readTyped(text, RULER, system);
+	const check = read.ok ? printCheck(read.value, system) : null;
+	return (
+		<div className={styles.panel}>
+			<p>
+				Print at 100 %, “actual size”, never “fit to page”. Measure the printed
+				ruler first. Then lay the light ring on the circle it just surrounds,
+				cut a circle out and slip it in, or roll the strip into a cone.
+			</p>
+			<p className={styles.papers}>
+				{PAPERS.map(({ paper, name }) => (
+					<a
+						key={paper}
+						className={buttonStyles.button}
+						href={`/gauges/ring?paper=${paper}`}
+						target="_blank"
+						rel="noreferrer"
+					>
+						Ring gauge, {name} (PDF)
+					</a>
+				))}
+			</p>
+			<QuantityField
+				label="The printed 100 mm measure"
+				hint="With a ruler of your own, along the scale on the sheet. Not kept."
+				name="printedRuler"
+				value={text}
+				onChange={setText}
+				spec={RULER}
+			/>
+			{check !== null && (
+				<Notice kind={check.ok ? "done" : "caution"} live>
+					{check.text}
+				</Notice>
+			)}
+		</div>
+	);
+}
