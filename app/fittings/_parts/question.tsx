@@ -1,7 +1,10 @@
 "use client";
 
+import type { ReactNode } from "react";
 import { useController } from "react-hook-form";
 import { ChecksField, ChoiceField } from "@/app/_ui/fields/choice-field";
+import { Field } from "@/app/_ui/fields/field";
+import fieldStyles from "@/app/_ui/fields/field.module.css";
 import { QuantityField } from "@/app/_ui/fields/quantity-field";
 import { ReadingsField } from "@/app/_ui/fields/readings-field";
 import { SelectField } from "@/app/_ui/fields/select-field";
@@ -17,19 +20,30 @@ import { useDesk } from "./desk";
 import { HINTS, quantitySpec } from "./questions";
 
 /** One question of a fitting, with the control its kind of answer asks for. */
-export function Question({ name }: { name: FieldName }) {
+export function Question({
+	name,
+	hint = HINTS[name],
+}: {
+	name: FieldName;
+	/** In place of the usual hint. */
+	hint?: ReactNode;
+}) {
 	const field = FIELDS[name];
-	if (field.kind === "readings") return <Readings name={name as ListField} />;
+	const words = { label: FIELD_LABELS[name], hint, name };
+	if (field.kind === "readings")
+		return <Readings name={name as ListField} words={words} />;
 	if (field.kind === "choices")
-		return <Checks name={name as ListField} options={field.options} />;
-	return <One name={name as TextFieldName} />;
+		return (
+			<Checks name={name as ListField} words={words} options={field.options} />
+		);
+	return <One name={name as TextFieldName} words={words} />;
 }
 
-const wordsOf = (name: FieldName) => ({
-	label: FIELD_LABELS[name],
-	hint: HINTS[name],
-	name,
-});
+interface Words {
+	readonly label: string;
+	readonly hint: ReactNode;
+	readonly name: string;
+}
 const optionsOf = (name: FieldName, options: readonly string[]) =>
 	options.map((value) => ({ value, label: choiceLabel(name, value) }));
 
@@ -38,12 +52,12 @@ function useEstimate(name: FieldName) {
 	return advice.ok ? estimateWords(name, advice.value, system) : null;
 }
 
-function Readings({ name }: { name: ListField }) {
+function Readings({ name, words }: { name: ListField; words: Words }) {
 	const { control } = useDesk();
 	const { field } = useController({ control, name });
 	return (
 		<ReadingsField
-			{...wordsOf(name)}
+			{...words}
 			values={field.value}
 			onChange={field.onChange}
 			onBlur={field.onBlur}
@@ -56,16 +70,18 @@ function Readings({ name }: { name: ListField }) {
 
 function Checks({
 	name,
+	words,
 	options,
 }: {
 	name: ListField;
+	words: Words;
 	options: readonly string[];
 }) {
 	const { control } = useDesk();
 	const { field } = useController({ control, name });
 	return (
 		<ChecksField
-			{...wordsOf(name)}
+			{...words}
 			values={field.value}
 			options={optionsOf(name, options)}
 			onChange={field.onChange}
@@ -73,12 +89,11 @@ function Checks({
 	);
 }
 
-function One({ name }: { name: TextFieldName }) {
+function One({ name, words }: { name: TextFieldName; words: Words }) {
 	const { control, system } = useDesk();
 	const { field } = useController({ control, name });
 	const estimate = useEstimate(name);
 	const shape = FIELDS[name];
-	const words = wordsOf(name);
 	const problem = () => {
 		const [first] = problemsOf(name, field.value, system);
 		return first === undefined ? null : problemText(first, system);
@@ -137,6 +152,29 @@ function One({ name }: { name: TextFieldName }) {
 					maxLength={20}
 					error={problem()}
 				/>
+			);
+		case "date":
+			return (
+				<Field
+					label={words.label}
+					hint={words.hint}
+					error={problem()}
+					empty={field.value === ""}
+				>
+					{(wiring) => (
+						<div className={fieldStyles.withUnit}>
+							<input
+								{...wiring}
+								className={fieldStyles.control}
+								type="date"
+								name={name}
+								value={field.value}
+								onChange={field.onChange}
+								onBlur={field.onBlur}
+							/>
+						</div>
+					)}
+				</Field>
 			);
 		case "text":
 			return (

@@ -1,43 +1,82 @@
 "use client";
 
+import type { ReactNode } from "react";
+import { useWatch } from "react-hook-form";
 import { LinkButton } from "@/app/_ui/button";
 import { Actions, Columns, Section, Stack } from "@/app/_ui/section";
+import type { FieldName } from "@/lib/forms/fields";
+import { CHOICES, type MeasureName } from "@/lib/forms/fitting-input";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
+import { GrowthPanel } from "./growth-panel";
+import { MeasureQuestion } from "./measure-question";
+import { MeasuredSummary } from "./measured-summary";
+import own from "./measuring.module.css";
+import { MeasuringMode } from "./measuring-mode";
 import { Question } from "./question";
+import { RingClosure } from "./ring-closure";
+import { RingReading } from "./ring-reading";
+import { StancePicture } from "./stance-picture";
 import {
+	askedIn,
+	NOT_ALONE,
 	QUESTION_STEPS,
+	type QuestionGroup,
 	type QuestionStep,
 	RECOMMENDATION,
 	stepHref,
 } from "./steps";
+import { SupportQuestion } from "./support-question";
+
+/** What stands beside the questions of a step, following them as they change. */
+const BESIDE: Readonly<Record<string, ReactNode>> = {
+	stance: <StancePicture />,
+};
+/** What stands under them. */
+const UNDER: Readonly<Record<string, ReactNode>> = {
+	player: <GrowthPanel />,
+	hand: <RingClosure />,
+	stance: <MeasuredSummary />,
+};
 
 /** The questions of one step, and the one way on. */
 export function StepQuestions({ step }: { step: QuestionStep }) {
-	const { fitting, read } = useDesk();
+	const { fitting, control, read } = useDesk();
+	const { answered } = read;
+	const isAlone = useWatch({ control, name: "measuredAlone" }) === "yes";
 	const index = QUESTION_STEPS.findIndex(({ id }) => id === step.id);
 	const next = QUESTION_STEPS[index + 1] ?? RECOMMENDATION;
-	const hasMore = step.more.some((name) => read.answered.includes(name));
+	const beside = BESIDE[step.id];
+	const asked = (
+		<div className={own.asked}>
+			{step.groups.map((group) => (
+				<Group
+					key={group.title}
+					group={group}
+					fields={askedIn(group, { isAlone, answered })}
+					isAlone={isAlone}
+					isOneColumn={
+						beside !== undefined || group.fields.includes("gripReadings")
+					}
+				/>
+			))}
+			<More step={step} isAlone={isAlone} />
+		</div>
+	);
 	return (
 		<Section title={step.title} lead={step.lead} card>
 			<Stack>
-				<Columns minRem={20}>
-					{step.fields.map((name) => (
-						<Question key={name} name={name} />
-					))}
-				</Columns>
-				{step.more.length > 0 && (
-					<details className={styles.more} open={hasMore || undefined}>
-						<summary>
-							{step.id === "wishes" ? "Exact wishes" : "Further measures"}
-						</summary>
-						<Columns minRem={20}>
-							{step.more.map((name) => (
-								<Question key={name} name={name} />
-							))}
-						</Columns>
-					</details>
+				{step.measures && index === 0 && <MeasuringMode />}
+				{beside === undefined ? (
+					asked
+				) : (
+					<div className={own.beside}>
+						{asked}
+						{beside}
+					</div>
 				)}
+				{UNDER[step.id]}
+				{step.measures && index > 0 && <MeasuringMode />}
 				<Actions>
 					<LinkButton look="main" wide href={stepHref(fitting.number, next.id)}>
 						Next: {next.name}
@@ -50,5 +89,76 @@ export function StepQuestions({ step }: { step: QuestionStep }) {
 				</Actions>
 			</Stack>
 		</Section>
+	);
+}
+
+function Group({
+	group: { title, lead },
+	fields,
+	isAlone,
+	isOneColumn,
+}: {
+	group: QuestionGroup;
+	fields: readonly FieldName[];
+	isAlone: boolean;
+	isOneColumn: boolean;
+}) {
+	const questions = fields.map((name) => (
+		<Asked key={name} name={name} isAlone={isAlone} />
+	));
+	return (
+		<section className={own.group}>
+			<div className={own.groupTitle}>
+				<h3>{title}</h3>
+				{lead !== undefined && <p>{lead}</p>}
+			</div>
+			{isOneColumn ? (
+				<Stack>{questions}</Stack>
+			) : (
+				<Columns minRem={20}>{questions}</Columns>
+			)}
+		</section>
+	);
+}
+
+/** Folded away, but open where it holds an answer. */
+function More({ step, isAlone }: { step: QuestionStep; isAlone: boolean }) {
+	const { answered } = useDesk().read;
+	const shown = step.groups.flatMap((group) => [
+		...askedIn(group, { isAlone, answered }),
+	]);
+	const names = step.more.filter(
+		(name) =>
+			!shown.includes(name) &&
+			(!isAlone || !NOT_ALONE.includes(name) || answered.includes(name)),
+	);
+	if (names.length === 0) return null;
+	return (
+		<details
+			className={styles.more}
+			open={names.some((name) => answered.includes(name)) || undefined}
+		>
+			<summary>{step.moreTitle}</summary>
+			<Columns minRem={20}>
+				{names.map((name) => (
+					<Asked key={name} name={name} isAlone={isAlone} />
+				))}
+			</Columns>
+		</details>
+	);
+}
+
+const isMeasure = (name: FieldName): name is MeasureName =>
+	(CHOICES.measure as readonly string[]).includes(name);
+
+function Asked({ name, isAlone }: { name: FieldName; isAlone: boolean }) {
+	if (name === "gripReadings") return <RingReading />;
+	if (name === "seated") return <SupportQuestion />;
+	// Asked together with "seated".
+	if (name === "standingFrame") return null;
+	return isMeasure(name) ? (
+		<MeasureQuestion name={name} isAlone={isAlone} />
+	) : (
+		<Question name={name} />
 	);
 }
