@@ -13,8 +13,9 @@ import { endMassOfDesignG } from "@/lib/shot/endmass";
 import { type TipTradeoff, tipTradeoff } from "@/lib/shot/tip";
 import { type CueReach, reachFrom } from "@/lib/stance/reach";
 import { snapTo } from "@/lib/units/quantity";
-import { type Build, buildFor } from "./build";
+import { type Build, buildFor, buildOf } from "./build";
 import { adviseButt, type ButtAdvice } from "./butt";
+import type { CueChoice } from "./choice";
 import { type Figure, surenessOf } from "./figure";
 import type { FittingInput } from "./input";
 import { FELT, STEP, usualBalanceMm } from "./judgement";
@@ -45,8 +46,14 @@ export interface Advice {
 	readonly isBuildable: boolean;
 }
 
-/** From what is known of a player to a spec, each figure with its evidence and band. */
-export function advise(input: FittingInput): Outcome<Advice> {
+/**
+ * From what is known of a player to a spec, each figure with its evidence and band. Without a choice
+ * the figures are the needs themselves, snapped, in the budget's usual build.
+ */
+export function advise(
+	input: FittingInput,
+	choice?: CueChoice,
+): Outcome<Advice> {
 	const { gameId } = input.stance;
 	const game = GAMES[gameId];
 	const body = bodyFrom(input.player);
@@ -65,25 +72,32 @@ export function advise(input: FittingInput): Outcome<Advice> {
 		reach: reach.value,
 		game,
 	});
-	const lengthMm = length.figure.value;
-	const tip = adviseTip({ input, game });
+	const lengthMm = choice?.request.lengthMm ?? length.figure.value;
+	const tip = withValue(
+		adviseTip({ input, game }),
+		choice?.request.tipDiameterMm,
+	);
 	const butt = adviseButt({
 		input,
 		grip: grip.value,
 		lengthMm,
 		gripFromButtMm: reach.value.gripFromButtMm.value,
 		tipDiameterMm: tip.value,
-		taperShape: input.wishes.taperShape ?? "even",
+		taperShape: choice?.request.taperShape ?? input.wishes.taperShape ?? "even",
 	});
+	const buttFigure = withValue(butt.figure, choice?.request.buttDiameterMm);
 	const massNeed = adviseMass({ input, body: body.value, game, lengthMm });
-	const built = buildTo({
-		input,
-		gameId,
-		lengthMm,
-		tipDiameterMm: tip.value,
-		buttDiameterMm: butt.figure.value,
-		massNeed,
-	});
+	const built =
+		choice === undefined
+			? buildTo({
+					input,
+					gameId,
+					lengthMm,
+					tipDiameterMm: tip.value,
+					buttDiameterMm: buttFigure.value,
+					massNeed,
+				})
+			: buildChosen(choice, massNeed.figure);
 	if (!built.ok) return built;
 	const { build, mass, cautions: massCautions } = built.value;
 
@@ -97,10 +111,10 @@ export function advise(input: FittingInput): Outcome<Advice> {
 		body: body.value,
 		grip: grip.value,
 		reach: reach.value,
-		length: length.figure,
+		length: withValue(length.figure, choice?.request.lengthMm),
 		mass,
 		massNeed,
-		butt,
+		butt: { ...butt, figure: buttFigure },
 		tip,
 		tipTradeoff: tipTradeoff({
 			gameId,
@@ -121,6 +135,27 @@ export function advise(input: FittingInput): Outcome<Advice> {
 			...balanceCautions({ balance, gameId, lengthMm }),
 		],
 		isBuildable: build.plan.ok && rules.every(({ ok }) => ok),
+	});
+}
+
+/** The need with the value that was picked for it. */
+const withValue = (figure: Figure, value: number | undefined): Figure =>
+	value === undefined ? figure : { ...figure, value };
+
+function buildChosen(
+	choice: CueChoice,
+	mass: Figure,
+): Outcome<{ build: Build; mass: Figure; cautions: Caution[] }> {
+	const build = buildOf(choice);
+	if (!build.ok) return build;
+	const { natural } = build.value;
+	return accept({
+		build: build.value,
+		mass: {
+			...mass,
+			value: choice.wantedMassG ?? snapTo(natural.massG.value, mass.step),
+		},
+		cautions: [],
 	});
 }
 

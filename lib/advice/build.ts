@@ -9,6 +9,7 @@ import { accept, type Outcome, type Refusal } from "@/lib/numerics/outcome";
 import { band90 } from "@/lib/reference/estimate";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
+import type { CueChoice } from "./choice";
 import type { FittingInput } from "./input";
 import {
 	BUDGET_BUILD,
@@ -69,6 +70,25 @@ function buildIn(
 		design: design.value,
 		natural: weighCue(design.value),
 		plan: weigh(design.value, need),
+	});
+}
+
+/** One cue as it was picked, with nothing left to decide. */
+export function buildOf(choice: CueChoice): Outcome<Build> {
+	const { request, wantedMassG, wantedBalanceFromButtMm } = choice;
+	const design = designFrom(request);
+	if (!design.ok) return design;
+	const natural = weighCue(design.value);
+	return accept({
+		request,
+		design: design.value,
+		natural,
+		plan: planAddedWeight({
+			design: design.value,
+			wantedMassG: wantedMassG ?? natural.massG.value,
+			...(wantedBalanceFromButtMm === null ? {} : { wantedBalanceFromButtMm }),
+		}),
+		setAside: [],
 	});
 }
 
