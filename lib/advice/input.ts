@@ -2,6 +2,7 @@ import type { LayoutId, SpliceId, TaperShapeId } from "@/lib/cue/design";
 import type { PlayerMeasures } from "@/lib/player/measures";
 import type { WoodId } from "@/lib/reference/woods";
 import type { StanceAnswers } from "@/lib/stance/reach";
+import type { CriterionId, Doctrine } from "./criteria";
 
 /** How the pads of thumb and forefinger are wanted round the butt: a choice of style, not a constant. */
 export type ClosureWish = "touching" | "small-gap" | "small-overlap";
@@ -53,6 +54,17 @@ export interface Wishes {
 	readonly ferruleMetal?: "brass" | "stainless-steel";
 }
 
+/** What counts more or not at all for this customer, and ceilings beside the cue itself. */
+export interface Priorities {
+	readonly more?: readonly CriterionId[];
+	readonly none?: readonly CriterionId[];
+	readonly doctrine?: Doctrine;
+	/** The longest piece the case takes. */
+	readonly longestPieceMm?: number;
+	/** In the price list's minor unit. */
+	readonly maxPriceMinor?: number;
+}
+
 /** Everything a fitting may tell. Every answer may be missing: the models then estimate. */
 export interface FittingInput {
 	readonly player: PlayerMeasures;
@@ -62,4 +74,5 @@ export interface FittingInput {
 	readonly presentCue: PresentCue;
 	readonly wishes: Wishes;
 	readonly budget?: Budget;
+	readonly priorities?: Priorities;
 }

@@ -1,7 +1,7 @@
 import { accept, type Outcome } from "@/lib/numerics/outcome";
 import { type Advice, advise } from "./advise";
 import type { CueChoice } from "./choice";
-import type { FittingInput } from "./input";
+import type { FittingInput, Priorities } from "./input";
 import { seededUniform } from "./normal";
 import type { CueOption } from "./option";
 import type { SearchChoices } from "./prepare";
@@ -22,12 +22,31 @@ export const choiceOf = ({
 	wantedBalanceFromButtMm,
 }: CueOption): CueChoice => ({ request, wantedMassG, wantedBalanceFromButtMm });
 
-/** The search as every caller runs it. */
+/** Weight of a criterion that counts more; the usual ones are 0.25 to 1. */
+const MORE = 2;
+
+/** The customer's priorities as the search takes them. What counts more and not at all counts not at all. */
+export function choicesFrom(priorities: Priorities = {}): SearchChoices {
+	const { more = [], none = [], ...rest } = priorities;
+	return {
+		...rest,
+		weights: Object.fromEntries([
+			...more.map((id) => [id, MORE] as const),
+			...none.map((id) => [id, 0] as const),
+		]),
+	};
+}
+
+/** The search as every caller runs it. `choices`: the workshop's own, beside the customer's. */
 export const searchFor = (
 	input: FittingInput,
 	choices: SearchChoices = {},
 ): Outcome<CueSearch> =>
-	searchCues(input, { ...choices, uniform: seededUniform(SEARCH_SEED) });
+	searchCues(input, {
+		...choicesFrom(input.priorities),
+		...choices,
+		uniform: seededUniform(SEARCH_SEED),
+	});
 
 /** From a fitting to the best cue that can be built, with its reasons and rivals. */
 export function recommend(

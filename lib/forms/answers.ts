@@ -94,6 +94,25 @@ function readYears(
 	return { ok: true, value: years };
 }
 
+const MINOR_PER_UNIT = 100;
+
+/** "450", "449.50", "449,50"; a currency sign or name before or after is let pass. */
+function readAmount(
+	text: string,
+	{ min, max }: { min: number; max: number },
+): Reading {
+	const bare = text.trim().replace(/^\p{Sc}\s*|\s*(\p{Sc}|[A-Z]{3})$/gu, "");
+	if (!/^\d{1,9}([.,]\d{1,2})?$/.test(bare))
+		return { ok: false, problems: [{ code: "not-a-number", text, min, max }] };
+	const minor = Math.round(Number(bare.replace(",", ".")) * MINOR_PER_UNIT);
+	if (minor < min || minor > max)
+		return {
+			ok: false,
+			problems: [{ code: "out-of-range", text, value: minor, min, max }],
+		};
+	return { ok: true, value: minor };
+}
+
 function readField(
 	field: Field,
 	answer: string | readonly string[],
@@ -122,6 +141,8 @@ function readField(
 				: { ok: false, problems: [{ code: "not-a-date", text: first }] };
 		case "years":
 			return readYears(first, field.bound);
+		case "amount":
+			return readAmount(first, field.bound);
 		case "length":
 		case "mass":
 			return readQuantity(field, first, system);
@@ -241,15 +262,14 @@ function place(
 	path: string,
 	value: unknown,
 ): void {
-	const [head = "", tail] = path.split(".");
-	if (tail === undefined) {
+	const [head = "", ...tail] = path.split(".");
+	if (tail.length === 0) {
 		tree[head] = value;
 		return;
 	}
-	tree[head] = {
-		...(tree[head] as Record<string, unknown> | undefined),
-		[tail]: value,
-	};
+	const branch = { ...(tree[head] as Record<string, unknown> | undefined) };
+	place(branch, tail.join("."), value);
+	tree[head] = branch;
 }
 
 const answerSchema = z.union([

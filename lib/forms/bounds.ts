@@ -37,6 +37,9 @@ export const BOUNDS = {
 	buttDiameterMm: { min: 24, max: 31 },
 	presentButtDiameterMm: { min: 20, max: 40 },
 	tipDiameterMm: { min: 7, max: 14 },
+	longestPieceMm: { min: 300, max: 1700 },
+	/** Minor units of the price list's currency. */
+	maxPriceMinor: { min: 5_000, max: 2_000_000 },
 	balanceFromButtMm: { min: 200, max: 900 },
 } as const satisfies Record<string, QuantityBound>;
 

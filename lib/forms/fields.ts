@@ -44,6 +44,12 @@ interface YesNoField {
 	readonly kind: "yes-no";
 	readonly path: string;
 }
+/** An amount of money as people write it, "450" or "449.50"; stored in minor units. */
+interface AmountField {
+	readonly kind: "amount";
+	readonly path: string;
+	readonly bound: QuantityBound;
+}
 interface TextField {
 	readonly kind: "text";
 }
@@ -60,6 +66,7 @@ export type Field =
 	| ChoiceField
 	| ChoicesField
 	| YesNoField
+	| AmountField
 	| TextField
 	| DateField;
 
@@ -180,6 +187,29 @@ export const FIELDS = {
 	wishLayout: choice("wishes.layout", CHOICES.layout),
 	wishTaper: choice("wishes.taperShape", CHOICES.taperShape),
 	wishFerrule: choice("wishes.ferruleMetal", CHOICES.ferruleMetal),
+	priorityMore: {
+		kind: "choices",
+		path: "priorities.more",
+		options: CHOICES.criterion,
+	},
+	priorityNone: {
+		kind: "choices",
+		path: "priorities.none",
+		options: CHOICES.criterion,
+	},
+	wishSteadiness: choice("priorities.doctrine.steadiness", CHOICES.steadiness),
+	wishStiffness: choice("priorities.doctrine.stiffness", CHOICES.stiffness),
+	wishDeflection: choice("priorities.doctrine.deflection", CHOICES.deflection),
+	longestPiece: length(
+		"priorities.longestPieceMm",
+		BOUNDS.longestPieceMm,
+		body,
+	),
+	maxPrice: {
+		kind: "amount",
+		path: "priorities.maxPriceMinor",
+		bound: BOUNDS.maxPriceMinor,
+	},
 	notes: { kind: "text" },
 	...MEASURE_NOTES,
 } as const satisfies Record<string, Field>;

@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { CRITERION_IDS } from "@/lib/advice/criteria";
 import type { FittingInput } from "@/lib/advice/input";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
 import { BOUNDS, MAX_GRIP_READINGS, type QuantityBound } from "./bounds";
@@ -39,6 +40,10 @@ export const CHOICES = {
 	layout: ["one-piece", "three-quarter", "centre"],
 	taperShape: ["straight", "even", "slim-forward", "full-forward"],
 	ferruleMetal: ["brass", "stainless-steel"],
+	criterion: CRITERION_IDS,
+	steadiness: ["as-now", "steadier", "livelier", "no-matter"],
+	stiffness: ["as-now", "stiffer", "softer", "no-matter"],
+	deflection: ["low", "no-matter"],
 	/** Measures taken with a tape or a gauge: each may be said to have been impossible to take. */
 	measure: [
 		"stature",
@@ -119,6 +124,20 @@ export const wishesSchema = z.strictObject({
 	ferruleMetal: z.enum(CHOICES.ferruleMetal).optional(),
 });
 
+export const prioritiesSchema = z.strictObject({
+	more: z.array(z.enum(CHOICES.criterion)).optional(),
+	none: z.array(z.enum(CHOICES.criterion)).optional(),
+	doctrine: z
+		.strictObject({
+			steadiness: z.enum(CHOICES.steadiness).optional(),
+			stiffness: z.enum(CHOICES.stiffness).optional(),
+			deflection: z.enum(CHOICES.deflection).optional(),
+		})
+		.optional(),
+	longestPieceMm: quantity(BOUNDS.longestPieceMm).optional(),
+	maxPriceMinor: quantity(BOUNDS.maxPriceMinor).int().optional(),
+});
+
 export const fittingInputSchema = z.strictObject({
 	player: playerSchema.prefault({}),
 	stance: stanceSchema.prefault({}),
@@ -127,6 +146,7 @@ export const fittingInputSchema = z.strictObject({
 	presentCue: presentCueSchema.prefault({}),
 	wishes: wishesSchema.prefault({}),
 	budget: z.enum(CHOICES.budget).optional(),
+	priorities: prioritiesSchema.optional(),
 	/** Tried and not possible, unlike what was not asked. No figure moves by it. */
 	notMeasured: z.array(z.enum(CHOICES.measure)).optional(),
 	measuredAlone: z.boolean().optional(),

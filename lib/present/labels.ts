@@ -1,3 +1,4 @@
+import type { CriterionId } from "@/lib/advice/criteria";
 import type { Basis, Sureness } from "@/lib/advice/figure";
 import type {
 	Budget,
@@ -73,6 +74,13 @@ export const FIELD_LABELS: Readonly<Record<FieldName, string>> = {
 	wishLayout: "Pieces",
 	wishTaper: "Taper",
 	wishFerrule: "Ferrule",
+	priorityMore: "What counts more",
+	priorityNone: "What does not count",
+	wishSteadiness: "How the cue should swing",
+	wishStiffness: "How stiff it should be",
+	wishDeflection: "Cue-ball deflection",
+	longestPiece: "Longest piece the case takes",
+	maxPrice: "Price, at most",
 	notes: "Notes",
 };
 
@@ -170,6 +178,39 @@ export const gameName = (id: GameId): string => GAMES[id].name;
 export const woodName = (id: WoodId): string => WOODS[id].name;
 export const metalName = (id: MetalId): string => METALS[id].name;
 
+export const CRITERION_LABELS: Readonly<Record<CriterionId, string>> = {
+	closure: "Grip closure",
+	reach: "Reach and length",
+	weight: "Weight",
+	steadiness: "Steadiness in the hand",
+	balance: "Balance",
+	deflection: "Cue-ball deflection",
+	forgiveness: "Forgiveness of the tip",
+	tip: "Tip size",
+	stiffness: "Stiffness",
+	build: "Little added metal",
+	price: "Price",
+	finish: "Woods and hand work",
+	carrying: "Short to carry",
+};
+
+export const STEADINESS_LABELS = {
+	"as-now": "As now",
+	steadier: "Steadier",
+	livelier: "Livelier",
+	"no-matter": "No matter",
+} as const;
+export const STIFFNESS_LABELS = {
+	"as-now": "As now",
+	stiffer: "Stiffer",
+	softer: "Softer",
+	"no-matter": "No matter",
+} as const;
+export const DEFLECTION_LABELS = {
+	low: "The less the better",
+	"no-matter": "No matter",
+} as const;
+
 /** The label of a stored choice, for the fields that have fixed options. */
 export function choiceLabel(field: FieldName, option: string): string {
 	const tables: Partial<Record<FieldName, Readonly<Record<string, string>>>> = {
@@ -191,6 +232,11 @@ export function choiceLabel(field: FieldName, option: string): string {
 		wishSplice: SPLICE_LABELS,
 		wishLayout: LAYOUT_LABELS,
 		wishTaper: TAPER_LABELS,
+		priorityMore: CRITERION_LABELS,
+		priorityNone: CRITERION_LABELS,
+		wishSteadiness: STEADINESS_LABELS,
+		wishStiffness: STIFFNESS_LABELS,
+		wishDeflection: DEFLECTION_LABELS,
 	};
 	if (field === "game") return gameName(option as GameId);
 	if (field === "wishButtWood" || field === "wishShaftWood")

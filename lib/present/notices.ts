@@ -173,6 +173,7 @@ function writeBound(
 ): string {
 	const field = FIELDS[name];
 	if (field.kind === "mass") return formatMass(bound, system);
+	if (field.kind === "amount") return formatNumber(bound / 100, 2);
 	if (field.kind === "length" || field.kind === "readings")
 		return formatLength(
 			bound,

@@ -195,3 +195,39 @@ test("every quantity field has bounds that let something in", () => {
 		if ("options" in field) expect(field.options.length).toBeGreaterThan(1);
 	}
 });
+
+describe("priorities and ceilings", () => {
+	test("go where the search reads them", () => {
+		const { input, problems } = readAnswers({
+			priorityMore: ["price", "balance"],
+			priorityNone: ["finish"],
+			wishSteadiness: "steadier",
+			longestPiece: "105 cm",
+			maxPrice: "£449.50",
+		});
+		expect(problems).toEqual([]);
+		expect(input.priorities).toEqual({
+			more: ["price", "balance"],
+			none: ["finish"],
+			doctrine: { steadiness: "steadier" },
+			longestPieceMm: 1050,
+			maxPriceMinor: 44_950,
+		});
+	});
+	test.each([
+		["450", 45_000],
+		["449,5", 44_950],
+		["450 GBP", 45_000],
+		["€ 300", 30_000],
+	])("%s is an amount", (text, minor) => {
+		expect(
+			readAnswers({ maxPrice: text }).input.priorities?.maxPriceMinor,
+		).toBe(minor);
+	});
+	test.each(["cheap", "1,000,000", "-5", "1e5", "450.123"])(
+		"%s is not",
+		(text) => {
+			expect(problemsOf("maxPrice", text, "metric")).toHaveLength(1);
+		},
+	);
+});

@@ -142,6 +142,7 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 				/>
 			);
 		case "years":
+		case "amount":
 			return (
 				<TextField
 					{...words}
@@ -208,4 +209,7 @@ const UNSURE: Partial<Record<FieldName, string>> = {
 	wishLayout: "Leave open",
 	wishTaper: "Leave open",
 	wishFerrule: "Leave open",
+	wishSteadiness: "No view",
+	wishStiffness: "No view",
+	wishDeflection: "No view",
 };

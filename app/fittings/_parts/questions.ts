@@ -34,6 +34,13 @@ export const HINTS: Partial<Record<FieldName, string>> = {
 	presentBalance: "Where the cue rests level on a finger.",
 	presentButt: "At the butt end, over the thickest part.",
 	budget: "Decides woods and splice where no wish does.",
+	maxPrice:
+		"In the price list’s currency. A ceiling: nothing dearer is advised.",
+	longestPiece: "Taken apart. A ceiling: nothing longer is advised.",
+	wishSteadiness:
+		"A cue with more inertia about the hand wanders less and starts slower. Coaches differ.",
+	wishDeflection:
+		"Less deflection asks less aiming off when side is played. Coaches differ on its worth.",
 	wishLength: "Leave open to take the recommendation.",
 	notes: "Anything else: sights along the grain, plays in a cold hall, …",
 };

@@ -130,6 +130,8 @@ export const QUESTION_STEPS = [
 				title: "The build",
 				fields: [
 					"budget",
+					"maxPrice",
+					"longestPiece",
 					"wishButtWood",
 					"wishShaftWood",
 					"wishSplice",
@@ -145,8 +147,13 @@ export const QUESTION_STEPS = [
 			"wishTip",
 			"wishTaper",
 			"wishFerrule",
+			"wishSteadiness",
+			"wishStiffness",
+			"wishDeflection",
+			"priorityMore",
+			"priorityNone",
 		],
-		moreTitle: "Exact wishes",
+		moreTitle: "Exact wishes and what counts",
 	}),
 ];
 
