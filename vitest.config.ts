@@ -17,6 +17,8 @@ export default defineConfig({
 					name: "unit",
 					include: ["tests/**/*.test.ts"],
 					exclude: ["tests/browser/**"],
+					// A bound against hanging, not a measure of speed: that is the bench's.
+					testTimeout: 120_000,
 				},
 			},
 			{

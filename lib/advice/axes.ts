@@ -106,7 +106,7 @@ interface Span {
 
 /**
  * Axes of at least `wantedCount` candidates over what the criteria call acceptable, where the bench's
- * steps leave room for that many; wishes are single values.
+ * steps leave room for that many; wishes are single values. For none wanted, only the ends.
  */
 export function axesFor(p: {
 	needs: FittingNeeds;
@@ -143,12 +143,13 @@ export function axesFor(p: {
 		}),
 		forwardMm: { low: 0, high: FORWARD_MAX_MM, step: STEP.balanceMm },
 	};
+	const first = p.wantedCount > 0 ? 3 : 2;
 	const counts: Record<Continuous, number> = {
-		lengthMm: 3,
-		buttDiameterMm: 3,
-		tipDiameterMm: 3,
-		massG: 3,
-		forwardMm: 3,
+		lengthMm: first,
+		buttDiameterMm: first,
+		tipDiameterMm: first,
+		massG: first,
+		forwardMm: first,
 	};
 	let axes = axesOf(p, spans, counts);
 	while (candidateCount(axes) < p.wantedCount) {

@@ -1,3 +1,4 @@
+import { TAPER_LIMITS } from "@/lib/cue/taper";
 import type { Refusal } from "@/lib/numerics/outcome";
 import { type Axes, axesFor } from "./axes";
 import { AT } from "./criteria";
@@ -27,13 +28,30 @@ export interface Relaxation {
 const CHOICE_FELT = 4;
 const FELT_PRICE_SHARE = 0.05;
 
-const NUMERIC: Readonly<
-	Record<NumericWish, { readonly step: number; readonly felt: number }>
-> = {
-	lengthMm: { step: STEP.lengthMm, felt: FELT.lengthMm },
-	massG: { step: STEP.massG, felt: FELT.massG },
-	buttDiameterMm: { step: STEP.diameterMm, felt: FELT.buttDiameterMm },
-	tipDiameterMm: { step: STEP.diameterMm, felt: FELT.tipDiameterMm },
+interface Numeric {
+	readonly step: number;
+	readonly felt: number;
+	/** What a cue can have at all. */
+	readonly range: readonly [number, number];
+}
+
+const NUMERIC: Readonly<Record<NumericWish, Numeric>> = {
+	lengthMm: {
+		step: STEP.lengthMm,
+		felt: FELT.lengthMm,
+		range: TAPER_LIMITS.lengthMm,
+	},
+	massG: { step: STEP.massG, felt: FELT.massG, range: [100, 1200] },
+	buttDiameterMm: {
+		step: STEP.diameterMm,
+		felt: FELT.buttDiameterMm,
+		range: TAPER_LIMITS.buttDiameterMm,
+	},
+	tipDiameterMm: {
+		step: STEP.diameterMm,
+		felt: FELT.tipDiameterMm,
+		range: TAPER_LIMITS.tipDiameterMm,
+	},
 };
 const CHOICES = [
 	"buttWood",
@@ -105,7 +123,7 @@ function withWish(ask: Ask, wishes: Wishes): Ask {
 const without = (ask: Ask, name: keyof Wishes): Ask =>
 	withWish(ask, { [name]: undefined });
 
-/** Few values in every direction, the outermost among them: what can be built shows there. */
+/** The outermost values in every direction: what can be built shows there. */
 function coarse(prepared: Prepared): Axes {
 	return axesFor({ ...prepared, wantedCount: 0 });
 }
@@ -118,6 +136,7 @@ function canBuild(ask: Ask): boolean {
 			...prepared.value,
 			axes: coarse(prepared.value),
 			visit: () => undefined,
+			enough: 1,
 		}) > 0
 	);
 }
@@ -128,14 +147,16 @@ const MOST_STEPS = 128;
 function relaxNumeric(ask: Ask, name: NumericWish): readonly Relaxation[] {
 	const from = ask.input.wishes[name];
 	if (from === undefined) return [];
-	const { step, felt } = NUMERIC[name];
+	const { step, felt, range } = NUMERIC[name];
 	const found = [1, -1].flatMap((sign): number[] => {
 		const at = (steps: number): number =>
 			sign > 0
 				? (Math.floor(from / step + 1e-9) + steps) * step
 				: (Math.ceil(from / step - 1e-9) - steps) * step;
 		const works = (steps: number): boolean =>
-			at(steps) > 0 && canBuild(withWish(ask, { [name]: at(steps) }));
+			at(steps) >= range[0] &&
+			at(steps) <= range[1] &&
+			canBuild(withWish(ask, { [name]: at(steps) }));
 		let bad = 0;
 		let good = 0;
 		for (let steps = 1; steps <= MOST_STEPS && good === 0; steps *= 2)

@@ -42,8 +42,10 @@ export function scan(p: {
 	setting: Setting;
 	limits: HardLimits;
 	visit: Visit;
+	/** Ends the scan at the shape that brings so many. */
+	enough?: number;
 }): number {
-	const { axes, setting, limits } = p;
+	const { axes, setting, limits, enough = Number.POSITIVE_INFINITY } = p;
 	const row = new Float64Array(CRITERION_COUNT);
 	const endMassOf = frontEndSolver();
 	const perWood = loadCount(axes);
@@ -87,6 +89,7 @@ export function scan(p: {
 					handMm,
 					index: start + k * perLayout,
 				});
+				if (built >= enough) return built;
 			}
 		}
 	}

@@ -19,9 +19,10 @@ export interface SoftenedLimit {
 const LEFT_AT_VALUE = 0.05;
 
 /**
- * Where no buildable candidate is acceptable: the one whose worst miss is smallest, in shares of the way
- * from ideal to limit, and the limits it breaks moved out just past it. The smallest relaxation in that
- * sense that makes anything acceptable, over the scan. Null where nothing can be built.
+ * Where no buildable candidate is acceptable: the one that breaks fewest limits, and of those the one
+ * that breaks them least, in shares of the way from ideal to limit; its broken limits are moved out just
+ * past it. The smallest relaxation in that sense that makes anything acceptable, over the scan. Null
+ * where nothing can be built.
  */
 export function softened(
 	prepared: Prepared,
@@ -33,18 +34,25 @@ export function softened(
 } | null {
 	const { compiled, criteria } = prepared;
 	let bestPlace = -1;
-	let bestStanding = Number.NEGATIVE_INFINITY;
+	let fewest = Number.POSITIVE_INFINITY;
+	let least = Number.POSITIVE_INFINITY;
 	const bestRow = new Float64Array(CRITERION_COUNT);
 	scan({
 		...prepared,
 		axes,
 		visit: (place, row) => {
-			let worst = 1;
-			for (let i = 0; i < CRITERION_COUNT; i++)
-				if ((compiled.weights[i] as number) > 0)
-					worst = Math.min(worst, compiled.standing(i, row[i] as number));
-			if (worst <= bestStanding) return;
-			bestStanding = worst;
+			let broken = 0;
+			let miss = 0;
+			for (let i = 0; i < CRITERION_COUNT; i++) {
+				if ((compiled.weights[i] as number) === 0) continue;
+				const standing = compiled.standing(i, row[i] as number);
+				if (standing > 0) continue;
+				broken++;
+				miss -= standing;
+			}
+			if (broken > fewest || (broken === fewest && miss >= least)) return;
+			fewest = broken;
+			least = miss;
 			bestPlace = place;
 			bestRow.set(row);
 		},

@@ -9,6 +9,7 @@ import type { Advice } from "./advise";
 import { workshopCautions } from "./cautions";
 import type { Figure } from "./figure";
 import type { FittingInput } from "./input";
+import type { SearchReport } from "./search";
 
 /**
  * What a saved revision holds: every number the job sheet prints, so that a sheet opened years later
@@ -36,6 +37,8 @@ export interface SpecContent {
 	/** The finished cue, metal and all: the picture is drawn from it. */
 	readonly design: CueDesign;
 	readonly rules: readonly RuleFinding[];
+	/** What the search said of this cue and its rivals; null for a cue that was not searched for. */
+	readonly search: SearchReport | null;
 	/** For the player and the coach. */
 	readonly cautions: readonly Caution[];
 	/** For the bench. */
@@ -43,7 +46,10 @@ export interface SpecContent {
 }
 
 /** Freezes an advice into a spec; refused while the build cannot be made or breaks a rule. */
-export function specFrom(advice: Advice): Outcome<SpecContent> {
+export function specFrom(
+	advice: Advice,
+	search: SearchReport | null,
+): Outcome<SpecContent> {
 	const { plan } = advice.build;
 	if (!plan.ok) return plan;
 	const broken = advice.rules.filter(({ ok }) => !ok);
@@ -86,6 +92,7 @@ export function specFrom(advice: Advice): Outcome<SpecContent> {
 		})),
 		design: finished,
 		rules: advice.rules,
+		search,
 		cautions: advice.cautions,
 		workshopCautions: [
 			...planCautions,

@@ -14,9 +14,11 @@ import {
 	shotResponseSchema,
 	trialResponseSchema,
 } from "@/lib/forms/api-responses";
+import { cuePictureSchema } from "@/lib/forms/cue-picture-request";
 
 const SCHEMAS = {
 	CueBody: [cueBodySchema, "input"],
+	CuePictureBody: [cuePictureSchema, "input"],
 	ShotBody: [shotBodySchema, "input"],
 	FitBody: [fitBodySchema, "input"],
 	AdviceBody: [adviceBodySchema, "input"],
@@ -112,6 +114,38 @@ export function openApiDocument(): object {
 					wantedMassG: 520,
 				},
 			}),
+			"/api/v1/cue/picture": {
+				post: {
+					operationId: "drawCue",
+					summary: "The true picture of one cue as PNG",
+					requestBody: {
+						required: true,
+						content: {
+							"application/json": {
+								schema: reference("CuePictureBody"),
+								example: {
+									cue: {
+										lengthMm: 1473,
+										buttDiameterMm: 29,
+										tipDiameterMm: 9.5,
+										shaftWood: "white-ash",
+										buttWood: "gaboon-ebony",
+									},
+								},
+							},
+						},
+					},
+					responses: {
+						200: {
+							description: "Drawn",
+							content: { "image/png": { schema: {} } },
+						},
+						400: problemResponse("Not JSON, or not of the described form"),
+						413: problemResponse("Too large"),
+						422: problemResponse("Well formed, but cannot be made"),
+					},
+				},
+			},
 			"/api/v1/shot": computation({
 				operationId: "computeShot",
 				summary:

@@ -360,6 +360,36 @@ export const adviceResponseSchema = open({
 	rules: z.array(ruleSchema),
 	cautions: z.array(cautionSchema),
 	isBuildable: z.boolean(),
+	search: open({
+		counts: open({
+			candidates: z.number().int(),
+			buildable: z.number().int(),
+			acceptable: z.number().int(),
+			nonDominated: z.number().int(),
+		}),
+		criteria: z.array(
+			open({ id: z.string(), unit: z.string(), weight: z.number() }),
+		),
+		options: z.array(
+			open({
+				request: open({ shaftWood: z.string(), buttWood: z.string() }),
+				wantedMassG: z.number().nullable(),
+				overall: z.number(),
+				overallBand: bandSchema,
+				snappingCost: z.number(),
+				price: open({ totalMinor: z.number(), currency: z.string() }),
+			}),
+		),
+		compared: z.array(
+			open({
+				first: z.number().int(),
+				second: z.number().int(),
+				tooClose: z.boolean(),
+			}),
+		),
+		arguments: z.array(open({ choice: z.string() })),
+		cautions: z.array(cautionSchema),
+	}),
 });
 
 const shareSchema = bandSchema.extend({

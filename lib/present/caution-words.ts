@@ -114,6 +114,8 @@ export const CAUTION_WORDS: Readonly<Record<string, (told: Told) => string>> = {
 		`The figures point to ${g("wantedG")}, but the bore that leaves sound wood has room for ${g("nearestG")} at most. A denser butt wood or a thicker butt would allow more.`,
 	"balance-outside-usual": ({ mm, band }) =>
 		`A balance point ${mm("balanceFromButtMm")} from the butt end is outside the usual ${band("lowMm", "highMm")} (common practice).`,
+	"moisture-outside-change-range": ({ text, number }) =>
+		`In the ${text("season")} wood comes to ${formatNumber(number("moisturePct"), 1)}%, outside the ${formatNumber(number("minPct"))} to ${formatNumber(number("maxPct"))}% the published figures of shrinkage hold for: the thicknesses there are drawn on beyond them.`,
 	// The bench.
 	"natural-above-wanted": ({ g }) =>
 		`The billets of the tables come out ${g("excessG")} above the weight wanted; lighter ones, within their spread, meet it with nothing added.`,

@@ -203,7 +203,7 @@ export function yearView(
 				across(one.tipRadialMm, one.tipTangentialMm),
 			),
 		],
-		cautions: year.cautions.map((caution) => yearCaution(caution, system)),
+		cautions: year.cautions.map((caution) => cautionText(caution, system)),
 	};
 }
 
@@ -211,13 +211,6 @@ function airWords(season: Season | undefined): string {
 	if (!season) throw new RangeError("a season without its air");
 	const { temperatureC, relativeHumidityPct } = season.air;
 	return `${formatNumber(temperatureC)}\u00a0°C, ${formatNumber(relativeHumidityPct)}% humidity`;
-}
-
-function yearCaution(caution: Caution, system: UnitSystem): string {
-	const { code, facts } = caution;
-	if (code !== "moisture-outside-change-range" || !facts)
-		return cautionText(caution, system);
-	return `In the ${facts.season} wood comes to ${formatNumber(Number(facts.moisturePct), 1)}%, outside the ${formatNumber(Number(facts.minPct))} to ${formatNumber(Number(facts.maxPct))}% the published figures of shrinkage hold for: the thicknesses there are drawn on beyond them.`;
 }
 
 export interface PartRow {

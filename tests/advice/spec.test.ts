@@ -1,11 +1,13 @@
 import { expect, test } from "vitest";
 import { advise } from "@/lib/advice/advise";
+import { recommend } from "@/lib/advice/recommend";
 import { specFrom } from "@/lib/advice/spec";
 import { must } from "@/lib/numerics/outcome";
 import { unsaid, withStature } from "../support/inputs";
 
 test("a spec is plain JSON and comes back the same", () => {
-	const spec = must(specFrom(must(advise(withStature(1750)))));
+	const recommended = must(recommend(withStature(1750)));
+	const spec = must(specFrom(recommended, recommended.search));
 	expect(JSON.parse(JSON.stringify(spec))).toEqual(spec);
 	expect(spec.stations.length).toBeGreaterThan(10);
 });
@@ -13,6 +15,7 @@ test("a spec is plain JSON and comes back the same", () => {
 test("what cannot be built is not frozen", () => {
 	const refused = specFrom(
 		must(advise({ ...unsaid, wishes: { massG: 305, buttWood: "snakewood" } })),
+		null,
 	);
 	expect(refused).toMatchObject({
 		ok: false,
@@ -28,7 +31,7 @@ test("what breaks a rule of the game is not frozen, naming rule, value and bound
 			wishes: { lengthMm: 950, massG: 500 },
 		}),
 	);
-	expect(specFrom(advice)).toMatchObject({
+	expect(specFrom(advice, null)).toMatchObject({
 		ok: false,
 		refusals: [
 			{
@@ -44,7 +47,7 @@ test("what breaks a rule of the game is not frozen, naming rule, value and bound
 test("the sheet's cautions name what harms and what is protected", () => {
 	const codes = (buttWood: "indian-rosewood" | "black-walnut") =>
 		must(
-			specFrom(must(advise(withStature(1750, { wishes: { buttWood } })))),
+			specFrom(must(advise(withStature(1750, { wishes: { buttWood } }))), null),
 		).workshopCautions.map(({ code }) => code);
 	expect(codes("indian-rosewood")).toEqual(
 		expect.arrayContaining([

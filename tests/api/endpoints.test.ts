@@ -3,7 +3,7 @@ import { POST as postAdvice } from "@/app/api/v1/advice/route";
 import { POST as postCue } from "@/app/api/v1/cue/route";
 import { POST as postFit } from "@/app/api/v1/fit/route";
 import { POST as postShot } from "@/app/api/v1/shot/route";
-import { advise } from "@/lib/advice/advise";
+import { recommend } from "@/lib/advice/recommend";
 import {
 	adviceResponseSchema,
 	cueResponseSchema,
@@ -162,7 +162,7 @@ describe("answers have the described form", () => {
 		).json();
 		adviceResponseSchema.parse(answer);
 		expect(answer).toEqual(
-			JSON.parse(JSON.stringify(must(advise(withStature(1750))))),
+			JSON.parse(JSON.stringify(must(recommend(withStature(1750))))),
 		);
 	});
 	test("an empty object is a fitting with nothing said", async () => {

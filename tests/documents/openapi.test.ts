@@ -47,7 +47,9 @@ describe("the OpenAPI document", () => {
 			advice: adviceBodySchema,
 			trial: trialBodySchema,
 		};
-		const paths = Object.entries(document().paths);
+		const paths = Object.entries(document().paths).filter(
+			([path]) => path !== "/api/v1/cue/picture",
+		);
 		expect(paths).toHaveLength(Object.keys(bodies).length);
 		for (const [path, { post }] of paths) {
 			expect(existsSync(`app${path}/route.ts`), path).toBe(true);

@@ -28,7 +28,7 @@ describe("cautions", () => {
 					if (!advice.ok) return;
 					for (const text of adviceView(advice.value, system).cautions)
 						expect(text).toMatch(SENTENCE);
-					const spec = specFrom(advice.value);
+					const spec = specFrom(advice.value, null);
 					if (spec.ok)
 						for (const text of sheetView(spec.value, system).cautions)
 							expect(text).toMatch(SENTENCE);

@@ -2,7 +2,7 @@
 
 import { redirect } from "next/navigation";
 import { z } from "zod";
-import { advise } from "@/lib/advice/advise";
+import { recommend } from "@/lib/advice/recommend";
 import { specFrom } from "@/lib/advice/spec";
 import { answersSchema, readAnswers } from "@/lib/forms/answers";
 import type { Answers } from "@/lib/forms/fields";
@@ -101,8 +101,10 @@ export async function freezeSpec(request: {
 			ok: false,
 			messages: problems.map((problem) => problemText(problem, "metric")),
 		};
-	const advice = advise(input);
-	const content = advice.ok ? specFrom(advice.value) : advice;
+	const advice = recommend(input);
+	const content = advice.ok
+		? specFrom(advice.value, advice.value.search)
+		: advice;
 	if (!content.ok)
 		return {
 			ok: false,

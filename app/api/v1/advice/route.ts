@@ -1,5 +1,5 @@
-import { advise } from "@/lib/advice/advise";
+import { recommend } from "@/lib/advice/recommend";
 import { adviceBodySchema } from "@/lib/forms/api-requests";
 import { endpoint } from "../_parts/endpoint";
 
-export const POST = endpoint(adviceBodySchema, advise);
+export const POST = endpoint(adviceBodySchema, (input) => recommend(input));

@@ -8,6 +8,9 @@ import { Notice } from "@/app/_ui/notice";
 import { readPreferences } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
+import type { SpecContent } from "@/lib/advice/spec";
+import { specToday } from "@/lib/advice/today";
+import type { Outcome } from "@/lib/numerics/outcome";
 import { figureView } from "@/lib/present/advice-view";
 import { formatDate } from "@/lib/present/dates";
 import { specChanges } from "@/lib/present/spec-changes";
@@ -41,6 +44,7 @@ export default async function SpecPage(props: SpecParams) {
 			? []
 			: specChanges(contentOf(earlier.content), content, system);
 	const { figures, buttRangeMm } = content;
+	const today = specToday(content);
 	return (
 		<>
 			<PageHead
@@ -120,6 +124,7 @@ export default async function SpecPage(props: SpecParams) {
 					)}
 				</Section>
 			)}
+			<Today today={today} stored={content} system={system} />
 			<Section title="Revisions" lead="None of them ever changes.">
 				<DataTable
 					caption="Revisions"
@@ -144,5 +149,41 @@ export default async function SpecPage(props: SpecParams) {
 				/>
 			</Section>
 		</>
+	);
+}
+
+/** Where the models have changed since: what they would say now. The revision stays as it is. */
+function Today({
+	today,
+	stored,
+	system,
+}: {
+	today: Outcome<SpecContent | null>;
+	stored: SpecContent;
+	system: UnitSystem;
+}) {
+	if (today.ok && today.value === null) return null;
+	return (
+		<Section
+			title="What the models would say today"
+			lead="They have changed since this revision was saved. It stays as it is."
+		>
+			{!today.ok || today.value === null ? (
+				<p>They no longer offer a cue for these answers.</p>
+			) : (
+				<DataTable
+					caption="Then and today"
+					captionHidden
+					columns={[
+						{ key: "label", label: "What" },
+						{ key: "before", label: "Then" },
+						{ key: "after", label: "Today" },
+					]}
+					rows={specChanges(stored, today.value, system).map((change) => ({
+						...change,
+					}))}
+				/>
+			)}
+		</Section>
 	);
 }
