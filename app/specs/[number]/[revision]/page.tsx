@@ -15,6 +15,7 @@ import { figureView } from "@/lib/present/advice-view";
 import { formatDate } from "@/lib/present/dates";
 import { specChanges } from "@/lib/present/spec-changes";
 import { getSpecRevision, listRevisions } from "@/lib/records/specs/loaders";
+import type { UnitSystem } from "@/lib/units/quantity";
 import { contentOf, type SpecParams, specOf } from "../../_parts/loaders";
 
 export async function generateMetadata(props: SpecParams): Promise<Metadata> {
