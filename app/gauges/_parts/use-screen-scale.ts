@@ -10,7 +10,7 @@ const CHANGED = "screen-scale-changed";
 
 const keptSchema = z.object({
 	cardPx: z.number(),
-	devicePixelRatio: z.number().positive(),
+	zoom: z.number().positive(),
 });
 
 /** Where the device keeps nothing, the scale lives as long as the page. */
@@ -27,10 +27,16 @@ function readKept(): string | null {
 const subscribe = (changed: () => void) => {
 	const events = ["storage", "resize", CHANGED] as const;
 	for (const event of events) window.addEventListener(event, changed);
+	window.visualViewport?.addEventListener("resize", changed);
 	return () => {
 		for (const event of events) window.removeEventListener(event, changed);
+		window.visualViewport?.removeEventListener("resize", changed);
 	};
 };
+
+/** Zoom of the page and of two fingers together: either one changes what a millimetre takes. */
+const zoom = (): number =>
+	window.devicePixelRatio * (window.visualViewport?.scale ?? 1);
 
 export interface ScreenScale {
 	/** Null before a card was matched on this device. */
@@ -43,17 +49,10 @@ export interface ScreenScale {
 
 export function useScreenScale(): ScreenScale {
 	const kept = useSyncExternalStore(subscribe, readKept, () => null);
-	const ratio = useSyncExternalStore(
-		subscribe,
-		() => window.devicePixelRatio,
-		() => 1,
-	);
+	const now = useSyncExternalStore(subscribe, zoom, () => 1);
 	const read = useMemo(() => parseKept(kept), [kept]);
 	const keep = useCallback((cardPx: number) => {
-		const text = JSON.stringify({
-			cardPx,
-			devicePixelRatio: window.devicePixelRatio,
-		});
+		const text = JSON.stringify({ cardPx, zoom: zoom() });
 		unkept = text;
 		try {
 			localStorage.setItem(KEY, text);
@@ -65,7 +64,7 @@ export function useScreenScale(): ScreenScale {
 	}, []);
 	return {
 		pixelsPerMm: read?.pixelsPerMm ?? null,
-		isStale: read !== null && Math.abs(read.ratio - ratio) > 1e-6,
+		isStale: read !== null && Math.abs(read.zoom / now - 1) > 1e-3,
 		isKept: unkept === null,
 		keep,
 	};
@@ -74,14 +73,12 @@ export function useScreenScale(): ScreenScale {
 /** Null for nothing kept, and for anything no card on no screen gives. */
 function parseKept(
 	text: string | null,
-): { pixelsPerMm: number; ratio: number } | null {
+): { pixelsPerMm: number; zoom: number } | null {
 	if (text === null) return null;
 	try {
-		const { cardPx, devicePixelRatio } = keptSchema.parse(JSON.parse(text));
-		const scale = scaleFromCard(cardPx);
-		return scale.ok
-			? { pixelsPerMm: scale.value, ratio: devicePixelRatio }
-			: null;
+		const kept = keptSchema.parse(JSON.parse(text));
+		const scale = scaleFromCard(kept.cardPx);
+		return scale.ok ? { pixelsPerMm: scale.value, zoom: kept.zoom } : null;
 	} catch {
 		return null;
 	}
