@@ -300,7 +300,7 @@ describe("the ring", () => {
 				const kept = JSON.parse(localStorage.getItem("screen-scale") ?? "{}");
 				localStorage.setItem(
 					"screen-scale",
-					JSON.stringify({ ...kept, devicePixelRatio: 3.5 }),
+					JSON.stringify({ ...kept, zoom: 3.5 }),
 				);
 			});
 			await page.reload();
@@ -358,6 +358,24 @@ describe("the pose", () => {
 			.getByText(/No pose of this body gives the measured 1690\u00a0mm/)
 			.waitFor();
 	});
+});
+
+test("bridge and grip read on the present cue give the span with one tap", async () => {
+	const page = await browser.open(TABLET);
+	const number = await begin(page, "present-cue");
+	await field(page, "Length of the present cue").fill("57 in");
+	await page.goto(browser.at(`/fittings/${number}/stance`));
+	await field(page, "Bridge length").fill("280 mm");
+	await field(page, "Grip hand to butt end").fill("40 mm");
+	await page
+		.getByRole("button", { name: "Yes, the cue in hand was 57 in" })
+		.click();
+	// 57 in are 1447.8 mm; less 280 and 40.
+	await page
+		.getByRole("img", { name: /The pose from the side/ })
+		.getByText("1128\u00a0mm")
+		.waitFor();
+	expect(await page.getByText("Read on the present cue?").count()).toBe(0);
 });
 
 describe("growing", () => {

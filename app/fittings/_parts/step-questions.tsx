@@ -6,6 +6,7 @@ import { LinkButton } from "@/app/_ui/button";
 import { Actions, Columns, Section, Stack } from "@/app/_ui/section";
 import type { FieldName } from "@/lib/forms/fields";
 import { CHOICES, type MeasureName } from "@/lib/forms/fitting-input";
+import { CueInHandOffer } from "./cue-in-hand-offer";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import { GrowthPanel } from "./growth-panel";
@@ -16,7 +17,7 @@ import { MeasuringMode } from "./measuring-mode";
 import { Question } from "./question";
 import { RingClosure } from "./ring-closure";
 import { RingReading } from "./ring-reading";
-import { StancePicture } from "./stance-picture";
+import { PostureNotice, StancePicture } from "./stance-picture";
 import {
 	askedIn,
 	NOT_ALONE,
@@ -36,7 +37,12 @@ const BESIDE: Readonly<Record<string, ReactNode>> = {
 const UNDER: Readonly<Record<string, ReactNode>> = {
 	player: <GrowthPanel />,
 	hand: <RingClosure />,
-	stance: <MeasuredSummary />,
+	stance: (
+		<>
+			<PostureNotice />
+			<MeasuredSummary />
+		</>
+	),
 };
 
 /** The questions of one step, and the one way on. */
@@ -65,7 +71,7 @@ export function StepQuestions({ step }: { step: QuestionStep }) {
 	);
 	return (
 		<Section title={step.title} lead={step.lead} card>
-			<Stack>
+			<div className={own.questions}>
 				{step.measures && index === 0 && <MeasuringMode />}
 				{beside === undefined ? (
 					asked
@@ -87,7 +93,7 @@ export function StepQuestions({ step }: { step: QuestionStep }) {
 						</LinkButton>
 					)}
 				</Actions>
-			</Stack>
+			</div>
 		</Section>
 	);
 }
@@ -117,6 +123,7 @@ function Group({
 			) : (
 				<Columns minRem={20}>{questions}</Columns>
 			)}
+			{fields.includes("gripFromButt") && <CueInHandOffer />}
 		</section>
 	);
 }
