@@ -10,6 +10,7 @@ import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
 import type { Estimate } from "@/lib/reference/estimate";
 import { buildFor } from "./build";
 import { type FittingNeeds, handFromButtMm } from "./fitting-needs";
+import type { PresentCue } from "./input";
 
 /** What a cue feels like in the hand: how hard to turn about the grip, where it balances, how its tip gives. */
 export interface Feel {
@@ -52,7 +53,7 @@ export function feelFor(
 	return usualFeel(needs);
 }
 
-/** The present cue as far as a fitting asks for it: an even taper between tip and butt stands in for gauge readings. */
+/** The present cue as far as it was read: without gauge readings an even taper between tip and butt stands in. */
 export function readingOf(needs: FittingNeeds): CueReading | null {
 	const { presentCue } = needs.input;
 	const { lengthMm, massG, balanceFromButtMm } = presentCue;
@@ -64,18 +65,46 @@ export function readingOf(needs: FittingNeeds): CueReading | null {
 		return null;
 	const tipMm = presentCue.tipDiameterMm ?? needs.tip.value;
 	const buttMm = presentCue.buttDiameterMm ?? needs.butt.figure.value;
-	const grown = growthCurve("even");
 	return {
 		lengthMm,
 		massG,
 		balanceFromButtMm,
 		tipDiameterMm: tipMm,
-		diameters: [0, 0.2, 0.4, 0.6, 0.8].map((share) => ({
-			fromButtMm: share * lengthMm,
-			diameterMm: tipMm + (buttMm - tipMm) * grown.at(1 - share),
-		})),
+		diameters:
+			gaugedDiameters(presentCue) ?? evenDiameters({ tipMm, buttMm, lengthMm }),
 		gripFromButtMm: handFromButtMm(needs.hand, lengthMm),
 	};
+}
+
+/** The three gauge readings, where all were taken. */
+function gaugedDiameters({
+	buttDiameterMm,
+	diameterAt300Mm,
+	diameterAt700Mm,
+}: PresentCue): CueReading["diameters"] | null {
+	if (
+		buttDiameterMm === undefined ||
+		diameterAt300Mm === undefined ||
+		diameterAt700Mm === undefined
+	)
+		return null;
+	return [
+		{ fromButtMm: 0, diameterMm: buttDiameterMm },
+		{ fromButtMm: 300, diameterMm: diameterAt300Mm },
+		{ fromButtMm: 700, diameterMm: diameterAt700Mm },
+	];
+}
+
+function evenDiameters(p: {
+	tipMm: number;
+	buttMm: number;
+	lengthMm: number;
+}): CueReading["diameters"] {
+	const grown = growthCurve("even");
+	return [0, 0.2, 0.4, 0.6, 0.8].map((share) => ({
+		fromButtMm: share * p.lengthMm,
+		diameterMm: p.tipMm + (p.buttMm - p.tipMm) * grown.at(1 - share),
+	}));
 }
 
 function presentFeel(reading: CueReading, fit: PresentCueFit): Feel {

@@ -34,6 +34,9 @@ export interface PresentCue {
 	readonly massG?: number;
 	readonly buttDiameterMm?: number;
 	readonly tipDiameterMm?: number;
+	/** Gauge readings 300 and 700 mm from the butt end: with the butt, the three a taper is read from. */
+	readonly diameterAt300Mm?: number;
+	readonly diameterAt700Mm?: number;
 	/** Balance point, measured from the butt end. */
 	readonly balanceFromButtMm?: number;
 	readonly likes?: readonly LikedPart[];

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { MODEL_VERSION } from "@/lib/advice/version";
 import { cueBodySchema, shotBodySchema } from "@/lib/forms/api-cue";
+import { presentCueBodySchema } from "@/lib/forms/api-present-cue";
 import {
 	adviceBodySchema,
 	fitBodySchema,
@@ -10,6 +11,7 @@ import {
 	adviceResponseSchema,
 	cueResponseSchema,
 	fitResponseSchema,
+	presentCueResponseSchema,
 	problemDetailsSchema,
 	shotResponseSchema,
 	trialResponseSchema,
@@ -19,11 +21,13 @@ import { cuePictureSchema } from "@/lib/forms/cue-picture-request";
 const SCHEMAS = {
 	CueBody: [cueBodySchema, "input"],
 	CuePictureBody: [cuePictureSchema, "input"],
+	PresentCueBody: [presentCueBodySchema, "input"],
 	ShotBody: [shotBodySchema, "input"],
 	FitBody: [fitBodySchema, "input"],
 	AdviceBody: [adviceBodySchema, "input"],
 	TrialBody: [trialBodySchema, "input"],
 	CueAnswer: [cueResponseSchema, "output"],
+	PresentCueAnswer: [presentCueResponseSchema, "output"],
 	ShotAnswer: [shotResponseSchema, "output"],
 	FitAnswer: [fitResponseSchema, "output"],
 	AdviceAnswer: [adviceResponseSchema, "output"],
@@ -146,6 +150,28 @@ export function openApiDocument(): object {
 					},
 				},
 			},
+			"/api/v1/present-cue": computation({
+				operationId: "readPresentCue",
+				summary:
+					"Inertia and stiffness of a cue in use, and the nearest cue with something changed",
+				body: "PresentCueBody",
+				answer: "PresentCueAnswer",
+				example: {
+					reading: {
+						lengthMm: 1473,
+						massG: 510,
+						balanceFromButtMm: 430,
+						tipDiameterMm: 9.5,
+						diameters: [
+							{ fromButtMm: 0, diameterMm: 29.5 },
+							{ fromButtMm: 300, diameterMm: 25.3 },
+							{ fromButtMm: 700, diameterMm: 19 },
+						],
+						gripFromButtMm: 110,
+					},
+					change: { buttDiameterMm: 28.5, lengthMm: 1486 },
+				},
+			}),
 			"/api/v1/shot": computation({
 				operationId: "computeShot",
 				summary:

@@ -517,6 +517,39 @@ export const trialResponseSchema = open({
 		.describe("Offered, never applied"),
 });
 
+const keptSchema = open({
+	was: z.number(),
+	becomes: z.number(),
+	feltSteps: z.number(),
+	isKept: z.boolean(),
+});
+export const presentCueResponseSchema = open({
+	fit: open({
+		inertiaAboutBalanceKgM2: estimateSchema,
+		inertiaAboutGripKgM2: estimateSchema.nullable(),
+		addedMassG: estimateSchema,
+		cautions: z.array(cautionSchema),
+	}),
+	likeMine: open({
+		variants: z.array(
+			open({
+				taper: z.string(),
+				stiffness: keptSchema,
+				pairs: z.array(
+					open({
+						keeps: z.array(z.string()),
+						isMet: z.boolean(),
+						mass: keptSchema,
+						balance: keptSchema,
+						inertia: keptSchema,
+					}),
+				),
+			}),
+		),
+		cannotKeep: z.array(z.string()),
+	}).nullable(),
+});
+
 export const problemDetailsSchema = open({
 	type: z.string(),
 	title: z.string(),

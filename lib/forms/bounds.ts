@@ -36,6 +36,7 @@ export const BOUNDS = {
 	cueMassG: { min: 300, max: 850 },
 	buttDiameterMm: { min: 24, max: 31 },
 	presentButtDiameterMm: { min: 20, max: 40 },
+	presentShaftDiameterMm: { min: 10, max: 32 },
 	tipDiameterMm: { min: 7, max: 14 },
 	longestPieceMm: { min: 300, max: 1700 },
 	/** Minor units of the price list's currency. */

@@ -155,6 +155,16 @@ export const FIELDS = {
 		BOUNDS.presentButtDiameterMm,
 		fine,
 	),
+	presentDiameter300: length(
+		"presentCue.diameterAt300Mm",
+		BOUNDS.presentButtDiameterMm,
+		fine,
+	),
+	presentDiameter700: length(
+		"presentCue.diameterAt700Mm",
+		BOUNDS.presentShaftDiameterMm,
+		fine,
+	),
 	presentTip: length("presentCue.tipDiameterMm", BOUNDS.tipDiameterMm, fine),
 	presentBalance: length(
 		"presentCue.balanceFromButtMm",

@@ -105,6 +105,8 @@ export const presentCueSchema = z.strictObject({
 	massG: quantity(BOUNDS.cueMassG).optional(),
 	buttDiameterMm: quantity(BOUNDS.presentButtDiameterMm).optional(),
 	tipDiameterMm: quantity(BOUNDS.tipDiameterMm).optional(),
+	diameterAt300Mm: quantity(BOUNDS.presentButtDiameterMm).optional(),
+	diameterAt700Mm: quantity(BOUNDS.presentShaftDiameterMm).optional(),
 	balanceFromButtMm: quantity(BOUNDS.balanceFromButtMm).optional(),
 	likes: z.array(z.enum(CHOICES.liked)).optional(),
 	dislikes: z.array(z.enum(CHOICES.complaint)).optional(),

@@ -59,6 +59,8 @@ export const FIELD_LABELS: Readonly<Record<FieldName, string>> = {
 	presentLength: "Length of the present cue",
 	presentMass: "Weight of the present cue",
 	presentButt: "Butt diameter of the present cue",
+	presentDiameter300: "Diameter 30 cm (11¾ in) from its butt end",
+	presentDiameter700: "Diameter 70 cm (27½ in) from its butt end",
 	presentTip: "Tip of the present cue",
 	presentBalance: "Balance point of the present cue, from the butt end",
 	presentLikes: "What is right about it",

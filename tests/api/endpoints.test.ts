@@ -2,12 +2,14 @@ import { describe, expect, test } from "vitest";
 import { POST as postAdvice } from "@/app/api/v1/advice/route";
 import { POST as postCue } from "@/app/api/v1/cue/route";
 import { POST as postFit } from "@/app/api/v1/fit/route";
+import { POST as postPresentCue } from "@/app/api/v1/present-cue/route";
 import { POST as postShot } from "@/app/api/v1/shot/route";
 import { recommend } from "@/lib/advice/recommend";
 import {
 	adviceResponseSchema,
 	cueResponseSchema,
 	fitResponseSchema,
+	presentCueResponseSchema,
 	problemDetailsSchema,
 	shotResponseSchema,
 } from "@/lib/forms/api-responses";
@@ -70,6 +72,29 @@ describe("answers have the described form", () => {
 		expect(answer.mass.parts.map(({ material }) => material)).toEqual(
 			expect.arrayContaining(["zebrano", "sugar-maple"]),
 		);
+	});
+	test("a cue in use, like it but slimmer and a touch longer", async () => {
+		const answer = presentCueResponseSchema.parse(
+			await (
+				await ask(postPresentCue, {
+					reading: {
+						lengthMm: 1473,
+						massG: 510,
+						balanceFromButtMm: 430,
+						tipDiameterMm: 9.5,
+						diameters: [
+							{ fromButtMm: 0, diameterMm: 29.5 },
+							{ fromButtMm: 300, diameterMm: 25.3 },
+							{ fromButtMm: 700, diameterMm: 19 },
+						],
+						gripFromButtMm: 110,
+					},
+					change: { buttDiameterMm: 28.5, lengthMm: 1486 },
+				})
+			).json(),
+		);
+		expect(answer.likeMine?.variants.length).toBeGreaterThan(0);
+		expect(answer.fit.inertiaAboutGripKgM2?.value).toBeGreaterThan(0);
 	});
 	test("shot", async () => {
 		const answer = shotResponseSchema.parse(

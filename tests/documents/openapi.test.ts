@@ -3,6 +3,7 @@ import { Validator } from "@seriousme/openapi-schema-validator";
 import { describe, expect, test } from "vitest";
 import { openApiDocument } from "@/lib/documents/openapi";
 import { cueBodySchema, shotBodySchema } from "@/lib/forms/api-cue";
+import { presentCueBodySchema } from "@/lib/forms/api-present-cue";
 import {
 	adviceBodySchema,
 	fitBodySchema,
@@ -43,6 +44,7 @@ describe("the OpenAPI document", () => {
 		const bodies = {
 			cue: cueBodySchema,
 			shot: shotBodySchema,
+			"present-cue": presentCueBodySchema,
 			fit: fitBodySchema,
 			advice: adviceBodySchema,
 			trial: trialBodySchema,

@@ -31,6 +31,8 @@ export const HINTS: Partial<Record<FieldName, string>> = {
 	seated:
 		"Players in a chair or frame are fitted like anyone else; the span model changes.",
 	glasses: "The head stays a little higher to look through the lenses.",
+	presentDiameter300:
+		"With the butt’s, two gauge readings tell the taper, and with it how the cue swings and bends.",
 	presentBalance: "Where the cue rests level on a finger.",
 	presentButt: "At the butt end, over the thickest part.",
 	budget: "Decides woods and splice where no wish does.",
@@ -65,6 +67,8 @@ const KIND: Partial<Record<FieldName, LengthKind>> = {
 	gripReadings: "diameter",
 	presentButt: "diameter",
 	presentTip: "diameter",
+	presentDiameter300: "diameter",
+	presentDiameter700: "diameter",
 	wishButt: "diameter",
 	wishTip: "diameter",
 	presentLength: "length",

@@ -118,7 +118,8 @@ export const QUESTION_STEPS = [
 				fields: ["presentLikes", "presentDislikes"],
 			},
 		],
-		more: [],
+		more: ["presentDiameter300", "presentDiameter700"],
+		moreTitle: "With a slide gauge",
 	}),
 	step({
 		id: "wishes",
