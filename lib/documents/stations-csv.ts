@@ -1,0 +1,34 @@
+import type { SpecContent } from "@/lib/advice/spec";
+import { sheetView } from "@/lib/present/sheet-view";
+import { mmToInches } from "@/lib/units/quantity";
+import { csvText } from "./csv";
+import { decimal } from "./decimal";
+
+/** 0.01 mm and 0.0001 in: finer than any station is turned to. */
+const MM_DECIMALS = 2;
+const INCH_DECIMALS = 4;
+
+const QUANTITIES = [
+	["From the butt end", "fromButtMm"],
+	["From the tip", "stationMm"],
+	["Diameter", "diameterMm"],
+	["Tolerance either side", "toleranceMm"],
+] as const;
+
+/** The diameters at stations of a saved spec, in the sheet's order, each in both units. */
+export function stationsCsv(content: SpecContent): string {
+	const { stations } = sheetView(content, "metric");
+	return csvText(
+		[
+			...QUANTITIES.flatMap(([label]) => [`${label} (mm)`, `${label} (in)`]),
+			"Here",
+		],
+		content.stations.map((station, i) => [
+			...QUANTITIES.flatMap(([, field]) => [
+				decimal(station[field], MM_DECIMALS),
+				decimal(mmToInches(station[field]), INCH_DECIMALS),
+			]),
+			stations[i]?.note ?? "",
+		]),
+	);
+}
