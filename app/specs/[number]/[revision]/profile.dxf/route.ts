@@ -1,0 +1,10 @@
+import { z } from "zod";
+import { profileDxf } from "@/lib/documents/profile-dxf";
+import { specDownload } from "../../../_parts/download";
+
+/** The turned outline at full size, for a drawing program or a lathe. */
+export const GET = specDownload(z.strictObject({}), ({ spec }) => ({
+	body: profileDxf(spec),
+	type: "image/vnd.dxf",
+	fileName: `profile-${spec.number}-${spec.revision}.dxf`,
+}));

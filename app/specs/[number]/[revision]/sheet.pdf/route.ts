@@ -1,0 +1,49 @@
+import { z } from "zod";
+import { asUnitSystem, UNITS_COOKIE } from "@/app/_ui/preferences/choices";
+import { jobCode } from "@/lib/documents/job-code";
+import { sheetPdf } from "@/lib/documents/sheet-pdf";
+import { sheetHead } from "@/lib/present/sheet-head";
+import { specDownload } from "../../../_parts/download";
+import { jobAddress } from "../../../_parts/job-address";
+
+const querySchema = z.strictObject({
+	paper: z.enum(["a4", "letter"]).default("a4"),
+	/** As the reader chose before, where the address does not say. */
+	units: z.enum(["metric", "trade"]).optional(),
+});
+
+/** The job sheet on two pages at most, for the bench's printer. */
+export const GET = specDownload(
+	querySchema,
+	async ({ spec, query, origin, request }) => {
+		const { number, revision, latestRevision, fitting, content, createdAt } =
+			spec;
+		const system =
+			query.units ??
+			asUnitSystem(request.cookies.get(UNITS_COOKIE)?.value) ??
+			"metric";
+		const pdf = await sheetPdf({
+			head: sheetHead({
+				number,
+				revision,
+				latestRevision,
+				fittingNumber: fitting.number,
+				playerName: fitting.player.name,
+				savedAt: createdAt,
+				modelVersion: content.modelVersion,
+			}),
+			isInvented: fitting.isDemo,
+			content,
+			system,
+			code: jobCode(jobAddress({ origin, number, revision })),
+			paper: query.paper,
+		});
+		return {
+			body: new Uint8Array(pdf),
+			type: "application/pdf",
+			fileName: `job-sheet-${number}-${revision}.pdf`,
+			isShown: true,
+			isKept: false,
+		};
+	},
+);
