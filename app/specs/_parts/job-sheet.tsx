@@ -9,20 +9,26 @@ export function JobSheet({
 	title,
 	lines,
 	picture,
+	code,
 	view,
 }: {
 	title: ReactNode;
 	lines: readonly string[];
 	picture: ReactNode;
+	/** The code back to the job. */
+	code?: ReactNode;
 	view: SheetView;
 }) {
 	return (
 		<article className={styles.sheet}>
 			<header className={styles.head}>
-				<h1>{title}</h1>
-				{lines.map((line) => (
-					<p key={line}>{line}</p>
-				))}
+				<div>
+					<h1>{title}</h1>
+					{lines.map((line) => (
+						<p key={line}>{line}</p>
+					))}
+				</div>
+				{code}
 			</header>
 			<dl className={styles.summary}>
 				{view.summary.map(({ label, value, allowed }) => (

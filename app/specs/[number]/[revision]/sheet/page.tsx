@@ -1,12 +1,22 @@
 import type { Metadata } from "next";
+import { headers } from "next/headers";
 import { LinkButton } from "@/app/_ui/button";
 import { CuePlate } from "@/app/_ui/cue-picture/cue-plate";
+import { Notice } from "@/app/_ui/notice";
 import { readPreferences } from "@/app/_ui/preferences/loaders";
 import { PrintButton } from "@/app/_ui/print-button";
 import { Actions } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
-import { formatDate } from "@/lib/present/dates";
+import { jobCode } from "@/lib/documents/job-code";
+import { sheetHead } from "@/lib/present/sheet-head";
 import { sheetView } from "@/lib/present/sheet-view";
+import { CodeFigure } from "../../../_parts/code-figure";
+import { ExportLinks } from "../../../_parts/exports";
+import {
+	isThisMachineOnly,
+	jobAddress,
+	originOf,
+} from "../../../_parts/job-address";
 import { JobSheet } from "../../../_parts/job-sheet";
 import styles from "../../../_parts/job-sheet.module.css";
 import { type SpecParams, specOf } from "../../../_parts/loaders";
@@ -21,6 +31,16 @@ export default async function SheetPage(props: SpecParams) {
 	const { number, revision, latestRevision, fitting, content, createdAt } =
 		await specOf(props);
 	const { system } = await readPreferences();
+	const head = sheetHead({
+		number,
+		revision,
+		latestRevision,
+		fittingNumber: fitting.number,
+		playerName: fitting.player.name,
+		savedAt: createdAt,
+		modelVersion: content.modelVersion,
+	});
+	const origin = originOf(await headers());
 	return (
 		<>
 			<div className={styles.screenOnly}>
@@ -30,22 +50,30 @@ export default async function SheetPage(props: SpecParams) {
 						Back to the spec
 					</LinkButton>
 				</Actions>
+				<ExportLinks number={number} revision={revision} />
+				{origin !== null && isThisMachineOnly(origin) && (
+					<Notice title="The code on this sheet works on this machine only">
+						It holds the address under which this page was opened. Open the page
+						under an address that other devices reach before printing.
+					</Notice>
+				)}
 			</div>
 			<JobSheet
 				title={
 					<>
-						Job sheet {number}/{revision} {fitting.isDemo && <Invented />}
+						{head.title} {fitting.isDemo && <Invented />}
 					</>
 				}
-				lines={[
-					`For ${fitting.player.name}, fitting ${fitting.number}`,
-					`Saved ${formatDate(createdAt)}, models ${content.modelVersion}`,
-					...(revision < latestRevision
-						? [
-								`REPLACED by revision ${latestRevision}: do not build from this sheet`,
-							]
-						: []),
-				]}
+				lines={
+					head.replaced === null ? head.lines : [...head.lines, head.replaced]
+				}
+				code={
+					origin !== null && (
+						<CodeFigure
+							code={jobCode(jobAddress({ origin, number, revision }))}
+						/>
+					)
+				}
 				picture={
 					<>
 						<CuePlate
