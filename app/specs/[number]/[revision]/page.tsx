@@ -8,10 +8,14 @@ import { Notice } from "@/app/_ui/notice";
 import { readPreferences } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
+import type { SpecContent } from "@/lib/advice/spec";
+import { specToday } from "@/lib/advice/today";
+import type { Outcome } from "@/lib/numerics/outcome";
 import { figureView } from "@/lib/present/advice-view";
 import { formatDate } from "@/lib/present/dates";
 import { specChanges } from "@/lib/present/spec-changes";
 import { getSpecRevision, listRevisions } from "@/lib/records/specs/loaders";
+import type { UnitSystem } from "@/lib/units/quantity";
 import { Exports } from "../../_parts/exports";
 import { contentOf, type SpecParams, specOf } from "../../_parts/loaders";
 
@@ -42,6 +46,7 @@ export default async function SpecPage(props: SpecParams) {
 			? []
 			: specChanges(contentOf(earlier.content), content, system);
 	const { figures, buttRangeMm } = content;
+	const today = specToday(content);
 	return (
 		<>
 			<PageHead
@@ -121,6 +126,7 @@ export default async function SpecPage(props: SpecParams) {
 					)}
 				</Section>
 			)}
+			<Today today={today} stored={content} system={system} />
 			<Exports number={number} revision={revision} />
 			<Section title="Revisions" lead="None of them ever changes.">
 				<DataTable
@@ -146,5 +152,41 @@ export default async function SpecPage(props: SpecParams) {
 				/>
 			</Section>
 		</>
+	);
+}
+
+/** Where the models have changed since: what they would say now. The revision stays as it is. */
+function Today({
+	today,
+	stored,
+	system,
+}: {
+	today: Outcome<SpecContent | null>;
+	stored: SpecContent;
+	system: UnitSystem;
+}) {
+	if (today.ok && today.value === null) return null;
+	return (
+		<Section
+			title="What the models would say today"
+			lead="They have changed since this revision was saved. It stays as it is."
+		>
+			{!today.ok || today.value === null ? (
+				<p>They no longer offer a cue for these answers.</p>
+			) : (
+				<DataTable
+					caption="Then and today"
+					captionHidden
+					columns={[
+						{ key: "label", label: "What" },
+						{ key: "before", label: "Then" },
+						{ key: "after", label: "Today" },
+					]}
+					rows={specChanges(stored, today.value, system).map((change) => ({
+						...change,
+					}))}
+				/>
+			)}
+		</Section>
 	);
 }
