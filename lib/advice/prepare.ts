@@ -1,5 +1,11 @@
 import type { PresentCue as CueReading } from "@/lib/cue/present-reading";
-import { accept, type Outcome, refuse } from "@/lib/numerics/outcome";
+import {
+	accept,
+	type Outcome,
+	outside,
+	type Refusal,
+	refuse,
+} from "@/lib/numerics/outcome";
 import { priceListRefusals } from "@/lib/price/estimate";
 import { INVENTED_PRICE_LIST, type PriceList } from "@/lib/price/list";
 import {
@@ -10,6 +16,7 @@ import {
 } from "./catalogue";
 import {
 	CompiledCriteria,
+	CRITERION_IDS,
 	type Criterion,
 	type CriterionId,
 	type Doctrine,
@@ -38,6 +45,9 @@ export interface SearchChoices {
 	readonly presentCueReading?: CueReading;
 }
 
+/** A weight beyond this drowns every other criterion. */
+const MOST_WEIGHT = 100;
+
 /** One fitting ready to be searched. */
 export interface Prepared {
 	readonly needs: FittingNeeds;
@@ -50,7 +60,10 @@ export interface Prepared {
 	readonly compiled: CompiledCriteria;
 }
 
-/** Refuses what body, stance, catalogue and price list refuse, and a usual build that cannot be made. */
+/**
+ * Refuses what body, stance, catalogue and price list refuse, a usual build that cannot be made, weights
+ * outside 0–100, and "nothing-counts" where every criterion is given no weight.
+ */
 export function prepare(
 	input: FittingInput,
 	choices: SearchChoices,
@@ -70,6 +83,8 @@ export function prepare(
 		choices.presentCueReading ?? readingOf(needs.value),
 	);
 	if (!feel.ok) return feel;
+	const weights = weightRefusals(choices.weights ?? {});
+	if (weights.length > 0) return refuse(...weights);
 	const catalogue = withWishes(offered.value, input.wishes);
 	const criteria = criteriaFor({
 		...choices,
@@ -78,6 +93,8 @@ export function prepare(
 		catalogue,
 		priceList,
 	});
+	if (criteria.every(({ weight }) => weight === 0))
+		return refuse({ code: "nothing-counts", field: "weights", value: 0 });
 	return accept({
 		needs: needs.value,
 		feel: feel.value,
@@ -97,6 +114,16 @@ export function prepare(
 		compiled: new CompiledCriteria(criteria),
 	});
 }
+
+const weightRefusals = (
+	weights: NonNullable<SearchChoices["weights"]>,
+): readonly Refusal[] =>
+	CRITERION_IDS.flatMap((id) => {
+		const weight = weights[id];
+		return weight === undefined
+			? []
+			: (outside(`weights.${id}`, weight, 0, MOST_WEIGHT) ?? []);
+	});
 
 /** The same fitting judged by other criteria. */
 export const judgedBy = (
