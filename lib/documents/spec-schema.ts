@@ -150,6 +150,12 @@ const content = open({
 	),
 	design: design.describe("The finished cue, metal and all"),
 	rules: cueResponseSchema.shape.rules,
+	search: adviceResponseSchema.shape.search
+		.nullable()
+		.optional()
+		.describe(
+			"What the search said of this cue and its rivals when it was saved; missing from what was saved before there was one. Described in outline only",
+		),
 	cautions: z.array(cautionSchema).describe("For the player and the coach"),
 	workshopCautions: z.array(cautionSchema).describe("For the bench"),
 });

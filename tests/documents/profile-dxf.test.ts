@@ -223,7 +223,7 @@ describe("the profile, as an independent DXF reader sees it", () => {
 		fc.assert(
 			fc.property(anyInput, (input) => {
 				const advice = advise(input);
-				const spec = advice.ok ? specFrom(advice.value) : advice;
+				const spec = advice.ok ? specFrom(advice.value, null) : advice;
 				if (!spec.ok) return;
 				made++;
 				const { points } = read(spec.value);

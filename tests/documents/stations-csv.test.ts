@@ -54,7 +54,7 @@ describe("stations as CSV, through a general-purpose reader", () => {
 		fc.assert(
 			fc.property(anyInput, (input) => {
 				const advice = advise(input);
-				const spec = advice.ok ? specFrom(advice.value) : advice;
+				const spec = advice.ok ? specFrom(advice.value, null) : advice;
 				if (!spec.ok) return;
 				made++;
 				for (const { Here, ...row } of read(stationsCsv(spec.value)))

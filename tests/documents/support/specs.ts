@@ -1,5 +1,6 @@
 import { advise } from "@/lib/advice/advise";
 import type { FittingInput } from "@/lib/advice/input";
+import { recommend } from "@/lib/advice/recommend";
 import { type SpecContent, specFrom } from "@/lib/advice/spec";
 import { planAddedWeight } from "@/lib/build/added-weight";
 import { sheetStations } from "@/lib/build/stations";
@@ -13,7 +14,13 @@ const stored = (content: SpecContent): SpecContent =>
 	JSON.parse(JSON.stringify(content));
 
 export const specOf = (input: FittingInput): SpecContent =>
-	stored(must(specFrom(must(advise(input)))));
+	stored(must(specFrom(must(advise(input)), null)));
+
+/** The best cue that the search finds, with what it says of it. */
+export function searchedSpec(): SpecContent {
+	const found = must(recommend(withStature(1780)));
+	return stored(must(specFrom(found, found.search)));
+}
 
 /** A usual snooker cue with metal in it. */
 export const usualSpec = (): SpecContent =>
