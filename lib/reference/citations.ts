@@ -282,6 +282,60 @@ export const CITATIONS = {
 		1980,
 		"secondary",
 	),
+	"brown-cai-dasgupta-2001": citation(
+		"Interval estimation for a binomial proportion, Statist. Sci. 16:101–133",
+		"Institute of Mathematical Statistics",
+		2001,
+		"memory",
+	),
+	"fisher-1935": citation(
+		"The Design of Experiments (exact test of a two-by-two table)",
+		"Oliver & Boyd",
+		1935,
+		"memory",
+	),
+	"mcnemar-1947": citation(
+		"Sampling error of the difference between correlated proportions, Psychometrika 12:153–157 (used in its exact form)",
+		"Psychometric Society",
+		1947,
+		"memory",
+	),
+	"holm-1979": citation(
+		"A simple sequentially rejective multiple test procedure, Scand. J. Statist. 6:65–70",
+		"Wiley",
+		1979,
+		"memory",
+	),
+	"williams-1949": citation(
+		"Designs balanced for the estimation of residual effects of treatments, Aust. J. Sci. Res. A 2:149–168",
+		"CSIRO",
+		1949,
+		"memory",
+	),
+	"connor-1987": citation(
+		"Sample size for testing differences in proportions for the paired-sample design, Biometrics 43:207–211",
+		"International Biometric Society",
+		1987,
+		"memory",
+	),
+	"fleiss-2003": citation(
+		"Statistical Methods for Rates and Proportions, 3rd ed.",
+		"Wiley",
+		2003,
+		"memory",
+	),
+	"lindley-1956": citation(
+		"On a measure of the information provided by an experiment, Ann. Math. Statist. 27:986–1005",
+		"Institute of Mathematical Statistics",
+		1956,
+		"memory",
+	),
+	"frazier-2009": citation(
+		"Frazier, Powell & Dayanik: the knowledge-gradient policy for correlated normal beliefs, INFORMS J. Comput. 21:599–613",
+		"INFORMS",
+		2009,
+		"memory",
+	),
 } as const satisfies Record<string, Citation>;
 
 export type CitationId = keyof typeof CITATIONS;
