@@ -1,7 +1,12 @@
 import { z } from "zod";
-import { MOST_SHOTS, SHOTS_EACH } from "@/lib/trial/assumptions";
+import {
+	MOST_SHOTS,
+	SHOTS_EACH,
+	type TrialField,
+} from "@/lib/trial/assumptions";
 import { CUES_IN_TRIAL, LETTERS } from "@/lib/trial/order";
 import { BOUNDS, type QuantityBound } from "./bounds";
+import type { TextFieldName } from "./fitting";
 
 const quantity = ({ min, max }: QuantityBound) => z.number().min(min).max(max);
 const idSchema = z.string().min(1).max(64);
@@ -140,3 +145,19 @@ export const shotChangeSchema = z.discriminatedUnion("kind", [
 ]);
 export type ShotChange = z.infer<typeof shotChangeSchema>;
 export const shotChangesSchema = z.array(shotChangeSchema).max(2 * MOST_SHOTS);
+
+/** The wish of a fitting that a figure of a trial can set; a balance cannot be wished for there. */
+export const WISH_OF: Readonly<Record<TrialField, TextFieldName | null>> = {
+	lengthMm: "wishLength",
+	massG: "wishMass",
+	buttDiameterMm: "wishButt",
+	tipDiameterMm: "wishTip",
+	balanceFromButtMm: null,
+};
+
+/** The answer as it would be typed: whole millimetres and grams, diameters to 0.1 mm. */
+export function wishAnswer(field: TrialField, value: number): string {
+	if (field === "massG") return `${Math.round(value)} g`;
+	const isDiameter = field === "buttDiameterMm" || field === "tipDiameterMm";
+	return `${isDiameter ? Math.round(value * 10) / 10 : Math.round(value)} mm`;
+}

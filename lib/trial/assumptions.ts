@@ -58,8 +58,16 @@ export const PLANNED_POWER = 0.8;
 /** Shots at the start that are compared with the rest. */
 export const WARM_UP_SHOTS = 10;
 
-/** Shots with each cue that a proposal may ask for in one session, and on which pairs are compared. */
-export const SHOTS_EACH = { fewest: 10, usual: 20, most: 60, step: 5 } as const;
+/**
+ * Shots with each cue that a proposal may ask for in one session, in steps that make an even number of
+ * turns, and the number on which pairs are compared.
+ */
+export const SHOTS_EACH = {
+	fewest: 10,
+	usual: 20,
+	most: 60,
+	step: 10,
+} as const;
 
 /** Below this share of the doubt removed, a trial is said to say nothing about a figure. */
 export const LEAST_SHARE_OF_DOUBT = 0.05;

@@ -136,7 +136,7 @@ describe("how many shots", () => {
 		for (const { doubtBefore, doubtAfter, limitedBy, shotsEach } of propose()
 			.pairs) {
 			const left = (doubtAfter / doubtBefore) ** 2;
-			expect(shotsEach % 5).toBe(0);
+			expect(shotsEach % 10).toBe(0);
 			if (limitedBy === "most") expect(left).toBeGreaterThan(0.5);
 			else expect(left).toBeLessThanOrEqual(0.5);
 		}

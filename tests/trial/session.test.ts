@@ -61,8 +61,8 @@ describe("drift", () => {
 	});
 	test("false alarms are as rare as they say: 5 % of 800 seeded sessions", () => {
 		const alarms = Array.from({ length: 800 }, (_, seed) =>
-			sessionEffects(play(40, () => 0.6, seed)),
-		).filter(({ drift }) => (drift?.luckChance ?? 1) < 0.05).length;
+			Math.abs(trendDeviate(play(40, () => 0.6, seed))),
+		).filter((deviate) => deviate > 1.96).length;
 		expect(Math.abs(alarms / 800 - 0.05)).toBeLessThan(0.025);
 	});
 });
