@@ -7,6 +7,7 @@ import { saveAnswers, startFitting } from "@/lib/records/fittings/mutations";
 import { createPlayer } from "@/lib/records/players/mutations";
 import type { RackCueRecord, TrialRecord } from "@/lib/records/trials/data";
 import {
+	getRackCue,
 	getTrial,
 	listRack,
 	listTrials,
@@ -22,6 +23,7 @@ import {
 	addDemoRack,
 	addRackCue,
 	changeRackCue,
+	retireRackCue,
 } from "@/lib/records/trials/rack";
 import { applyTrialWish, revertTrialWish } from "@/lib/records/trials/wishes";
 import { answerTrial } from "@/lib/trial/answer";
@@ -111,18 +113,20 @@ describe("the rack", () => {
 		expect(
 			await changeRackCue({ id: one.id, revision: 1, fields: FIGURES }),
 		).toMatchObject({ ok: false, conflict: { massG: 520 } });
-		const off = await changeRackCue({
-			id: one.id,
-			revision: 2,
-			isRetired: true,
-		});
-		expect(off.ok && off.cue.retiredAt).toBeInstanceOf(Date);
+		await retireRackCue(one.id, true);
+		const off = (await getRackCue(one.id))?.retiredAt;
+		expect(off).toBeInstanceOf(Date);
+		await retireRackCue(one.id, true);
+		expect((await getRackCue(one.id))?.retiredAt).toEqual(off);
 		await expect(
 			begin({ cueIds: [one.id, cues[0]?.id ?? ""] }),
 		).rejects.toThrow(/no cue .* on the rack/);
-		expect(
-			await changeRackCue({ id: one.id, revision: 3, isRetired: false }),
-		).toMatchObject({ ok: true, cue: { retiredAt: null } });
+		await retireRackCue(one.id, false);
+		expect(await getRackCue(one.id)).toMatchObject({
+			massG: 520,
+			retiredAt: null,
+		});
+		await expect(retireRackCue("none", true)).rejects.toThrow();
 	});
 	test("figures outside their bounds are refused", async () => {
 		await expect(

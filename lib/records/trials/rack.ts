@@ -28,38 +28,44 @@ export async function addRackCue({
 	});
 }
 
-/**
- * Changes a cue on the revision it was read at, or takes it off the rack or back onto it. Trials keep
- * the figures that the cue had then.
- */
+/** Changes a cue on the revision it was read at. Trials keep the figures that the cue had then. */
 export async function changeRackCue({
 	id,
 	revision,
 	fields,
-	isRetired,
 }: {
 	id: string;
 	revision: number;
-	fields?: RackCueFields;
-	isRetired?: boolean;
+	fields: RackCueFields;
 }): Promise<RackCueSaved> {
-	const changed = fields === undefined ? {} : rackCueFieldsSchema.parse(fields);
+	const changed = rackCueFieldsSchema.parse(fields);
 	return database().$transaction(async (transaction) => {
 		const { count } = await transaction.trialCue.updateMany({
 			where: { id, revision },
-			data: {
-				...changed,
-				...(isRetired === undefined
-					? {}
-					: { retiredAt: isRetired ? new Date() : null }),
-				revision: { increment: 1 },
-			},
+			data: { ...changed, revision: { increment: 1 } },
 		});
 		const row = await transaction.trialCue.findUnique({ where: { id } });
 		if (count === 0) return { ok: false, conflict: row && toRackCue(row) };
 		if (row === null)
 			throw new Error(`trial cue ${id} vanished inside a transaction`);
 		return { ok: true, cue: toRackCue(row) };
+	});
+}
+
+/** Takes a cue off the rack or puts it back; done twice it is done once. Throws where there is no such cue. */
+export async function retireRackCue(
+	id: string,
+	isRetired: boolean,
+): Promise<void> {
+	await database().$transaction(async (transaction) => {
+		const cue = await transaction.trialCue.findUniqueOrThrow({
+			where: { id },
+		});
+		if ((cue.retiredAt !== null) === isRetired) return;
+		await transaction.trialCue.update({
+			where: { id },
+			data: { retiredAt: isRetired ? new Date() : null },
+		});
 	});
 }
 
