@@ -60,6 +60,16 @@ export default async function PlayerPage({ params }: Params) {
 			<Section title="Fittings">
 				<FittingList fittings={fittings} />
 			</Section>
+			<Section
+				title="Trials"
+				lead="Cues of the rack tried at the table, shot by shot."
+			>
+				<div>
+					<LinkButton href={`/trials?player=${player.id}`}>
+						Trials of {player.name}
+					</LinkButton>
+				</div>
+			</Section>
 		</>
 	);
 }

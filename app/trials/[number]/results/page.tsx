@@ -1,0 +1,106 @@
+import type { Metadata } from "next";
+import Link from "next/link";
+import { LinkButton } from "@/app/_ui/button";
+import { EmptyState } from "@/app/_ui/empty-state";
+import { Notice } from "@/app/_ui/notice";
+import { readPreferences } from "@/app/_ui/preferences/loaders";
+import { PageHead, Section, Stack } from "@/app/_ui/section";
+import { Invented } from "@/app/_ui/source-note";
+import { formatDate } from "@/lib/present/dates";
+import { sessionFrom } from "@/lib/records/trials/question";
+import { analyseTrial } from "@/lib/trial/analysis";
+import { playerTrials, type TrialParams, trialOf } from "../../_parts/loaders";
+import { Method } from "../../_parts/method";
+import { NextPair } from "../../_parts/next-pair";
+import { CueTable, Findings } from "../../_parts/results";
+import { WishOffers } from "../../_parts/wish-offers";
+
+export async function generateMetadata(props: TrialParams): Promise<Metadata> {
+	return { title: `Trial ${(await trialOf(props)).number}, results` };
+}
+
+/** What one trial says, what all of the player's trials say of the wishes, and what to try next. */
+export default async function ResultsPage(props: TrialParams) {
+	const trial = await trialOf(props);
+	const { number, player, isDemo, plan, shots, endedAt } = trial;
+	const { system } = await readPreferences();
+	const isRunning = endedAt === null;
+	const areHidden = plan.isHidden && isRunning;
+	const nameOf = (letter: string) =>
+		(areHidden
+			? undefined
+			: plan.cues.find((cue) => cue.letter === letter)?.name) ??
+		`Cue ${letter}`;
+	const session = sessionFrom(trial, (letter) => letter);
+	const letters = plan.cues.map(({ letter }) => letter);
+	const analysis = analyseTrial({ ...session, cueIds: letters });
+	const whole = await playerTrials(player.id);
+	return (
+		<Stack>
+			<PageHead
+				title={
+					<>
+						Trial {number}: results {isDemo && <Invented />}
+					</>
+				}
+				lead={
+					<>
+						<Link href={`/players/${player.id}`}>{player.name}</Link>,{" "}
+						{formatDate(trial.createdAt)}, {shots.length} of{" "}
+						{session.plannedShots} shots{isRunning ? ", still running" : ""}.
+					</>
+				}
+				actions={
+					isRunning ? (
+						<LinkButton look="main" href={`/trials/${number}`}>
+							Back to the table
+						</LinkButton>
+					) : (
+						<LinkButton href={`/trials?player=${player.id}`}>
+							All trials of {player.name}
+						</LinkButton>
+					)
+				}
+			/>
+			{areHidden && (
+				<Notice title="Which cue is which is told when the trial ends" />
+			)}
+			{shots.length === 0 ? (
+				<EmptyState title="No shot yet" />
+			) : (
+				<>
+					<Findings
+						analysis={analysis}
+						session={session}
+						names={Object.fromEntries(
+							letters.map((letter) => [letter, nameOf(letter)]),
+						)}
+					/>
+					<CueTable analysis={analysis} nameOf={nameOf} />
+				</>
+			)}
+			{!areHidden && whole.answer.ok && (
+				<>
+					<Section
+						title="What the trials say of the wishes"
+						lead={`From all trials of ${player.name}. Nothing changes unless you take it, and what you take can be put back.`}
+					>
+						<WishOffers
+							trial={trial}
+							fitting={whole.fitting}
+							updates={whole.answer.value.wishUpdates}
+							system={system}
+						/>
+					</Section>
+					<NextPair
+						answer={whole.answer.value}
+						cues={whole.cues}
+						playerId={player.id}
+						system={system}
+					/>
+				</>
+			)}
+			<Method />
+		</Stack>
+	);
+}

@@ -1,0 +1,46 @@
+import { LinkButton } from "@/app/_ui/button";
+import { Section } from "@/app/_ui/section";
+import { proposalWords } from "@/lib/present/trial-words";
+import type { TrialAnswer } from "@/lib/trial/answer";
+import type { RackCue } from "@/lib/trial/preference";
+import type { UnitSystem } from "@/lib/units/quantity";
+import styles from "./trial.module.css";
+
+/** The two cues whose trial would teach most now. */
+export function NextPair({
+	answer,
+	cues,
+	playerId,
+	system,
+}: {
+	answer: TrialAnswer;
+	cues: readonly RackCue[];
+	playerId: string;
+	system: UnitSystem;
+}) {
+	const [first] = answer.proposals;
+	if (first === undefined) return null;
+	const { title, lines } = proposalWords(
+		first,
+		(id) => cues.find((cue) => cue.id === id)?.name ?? id,
+		system,
+		true,
+	);
+	return (
+		<Section
+			title="What to try next"
+			lead={title}
+			actions={
+				<LinkButton href={`/trials/new?player=${playerId}`}>
+					Start that trial
+				</LinkButton>
+			}
+		>
+			<ul className={styles.list}>
+				{lines.map((line) => (
+					<li key={line}>{line}</li>
+				))}
+			</ul>
+		</Section>
+	);
+}

@@ -1,0 +1,90 @@
+import Link from "next/link";
+import { Notice } from "@/app/_ui/notice";
+import type { FieldName } from "@/lib/forms/fields";
+import { WISH_OF } from "@/lib/forms/trial";
+import { formatDate } from "@/lib/present/dates";
+import { FIELD_LABELS } from "@/lib/present/labels";
+import { wishOffer } from "@/lib/present/trial-words";
+import type { FittingSummary } from "@/lib/records/fittings/data";
+import type { TrialRecord } from "@/lib/records/trials/data";
+import type { WishUpdate } from "@/lib/trial/wish-update";
+import type { UnitSystem } from "@/lib/units/quantity";
+import styles from "./trial.module.css";
+import { PutBack, TakeWish } from "./wish-buttons";
+
+/** Figures the trials say something about, each to be taken or left; those taken can be put back. */
+export function WishOffers({
+	trial,
+	fitting,
+	updates,
+	system,
+}: {
+	trial: TrialRecord;
+	fitting: FittingSummary | null;
+	updates: readonly WishUpdate[];
+	system: UnitSystem;
+}) {
+	const standing = trial.wishes.filter(({ revertedAt }) => revertedAt === null);
+	const offers = updates.map((update) => wishOffer(update, system));
+	return (
+		<>
+			{standing.map((wish) => (
+				<Notice
+					key={wish.id}
+					kind="done"
+					title={`${FIELD_LABELS[wish.field as FieldName]} is set to ${wish.after}`}
+				>
+					<p>
+						In{" "}
+						<Link href={`/fittings/${wish.fitting.number}/recommendation`}>
+							fitting {wish.fitting.number}
+						</Link>
+						, {formatDate(wish.appliedAt)}. Before: {wish.before ?? "left open"}
+						.
+					</p>
+					<PutBack wishId={wish.id} trialNumber={trial.number} />
+				</Notice>
+			))}
+			{offers.length === 0 && (
+				<p>
+					Nothing yet: too few shots, or the cues tried are alike in what
+					counts.
+				</p>
+			)}
+			<div className={styles.offers}>
+				{offers.map((offer) => (
+					<article className={styles.offer} key={offer.field}>
+						<h3>{offer.label}</h3>
+						<p className={styles.offerValue}>{offer.value}</p>
+						<p>Nine in ten: {offer.band}</p>
+						<p className={styles.soft}>{offer.sentence}</p>
+						{offer.answer === null ? (
+							<p>{offer.whyNot}</p>
+						) : fitting === null ? (
+							<p>
+								<Link href={`/fittings/new?player=${trial.player.id}`}>
+									Start a fitting
+								</Link>{" "}
+								to take it as a wish.
+							</p>
+						) : standing.some(
+								(wish) =>
+									wish.field === WISH_OF[offer.field] &&
+									wish.after === offer.answer &&
+									wish.fitting.id === fitting.id,
+							) ? (
+							<p>Taken.</p>
+						) : (
+							<TakeWish
+								trialNumber={trial.number}
+								field={offer.field}
+								answer={offer.answer}
+								label={`Wish for ${offer.value} in fitting ${fitting.number}`}
+							/>
+						)}
+					</article>
+				))}
+			</div>
+		</>
+	);
+}
