@@ -1,3 +1,4 @@
+import type { MeasureName } from "@/lib/forms/fitting-input";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import type { UnitSystem } from "@/lib/units/quantity";
@@ -9,7 +10,7 @@ import {
 	formatNumber,
 	type LengthKind,
 } from "./figures";
-import { gameName, woodName } from "./labels";
+import { gameName, MEASURE_LABELS, woodName } from "./labels";
 
 export type Facts = Readonly<Record<string, number | string>>;
 
@@ -60,8 +61,12 @@ export const CAUTION_WORDS: Readonly<Record<string, (told: Told) => string>> = {
 		text("field") === "ageYears"
 			? `An age of ${formatNumber(number("value"))} is outside the tables’ own range (${formatNumber(number("min"))} to ${formatNumber(number("max"))} years): the lines are drawn on beyond it, with more doubt than the bands show.`
 			: `A height of ${mm("value", "body")} is outside the tables’ own range (${mm("min", "body")} to ${mm("max", "body")}): the lines are drawn on beyond it, with more doubt than the bands show.`,
-	"reading-unexpected": ({ mm }) =>
-		`A reading of ${mm("value", "limb")} is unusual where ${mm("expectedMm", "limb")} would be expected. It is taken as it stands: read it once more.`,
+	"reading-unexpected": ({ mm, text }) => {
+		const measure = text("field").replace(/Mm$/, "") as MeasureName;
+		const kind =
+			measure === "stature" || measure === "armSpan" ? "body" : "limb";
+		return `${MEASURE_LABELS[measure]}: ${mm("value", kind)} is unusual where the other readings suggest ${mm("expectedMm", kind)}. It is taken as it stands: read it once more.`;
+	},
 	"grip-circle-assumed": () =>
 		"The grip circle was not read. What stands in is a guess from the hand’s length; reading it on a cone or dowels is the one measure that sharpens the butt most.",
 	"single-reading": () =>

@@ -151,6 +151,21 @@ describe("a measure", () => {
 		expect(await flag.getAttribute("aria-pressed")).toBe("false");
 	});
 
+	test("that the others make improbable is asked for once more, by its name", async () => {
+		const page = await browser.open(TABLET);
+		await begin(page);
+		await field(page, "Height").fill("178 cm");
+		await field(page, "Arm span").fill("148 cm");
+		await page
+			.getByText(/^Arm span: 148\u00a0cm is unusual where .* read it once more/)
+			.waitFor();
+		await field(page, "Arm span").fill("180 cm");
+		await page
+			.getByText(/is unusual where/)
+			.first()
+			.waitFor({ state: "detached" });
+	});
+
 	test("has its drawing, mirrored for a left-handed player", async () => {
 		const page = await browser.open(TABLET);
 		const number = await begin(page);

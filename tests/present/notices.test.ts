@@ -18,6 +18,16 @@ describe("cautions", () => {
 			cautionText({ code: "new-thing", facts: { lengthMm: 12.34 } }, "metric"),
 		).toBe("new thing; lengthMm 12.3");
 	});
+	test("an improbable reading is named, in the units people give it in", () => {
+		const caution = {
+			code: "reading-unexpected",
+			facts: { field: "statureMm", value: 1500, expectedMm: 1778 },
+		};
+		expect(plain(cautionText(caution, "metric"))).toMatch(
+			/^Height: 150 cm is unusual where the other readings suggest 178 cm\./,
+		);
+		expect(plain(cautionText(caution, "trade"))).toContain("5 ft 10 in");
+	});
 	test("every caution any fitting raises has a sentence, in both units", () => {
 		fc.assert(
 			fc.property(

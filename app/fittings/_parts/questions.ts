@@ -10,7 +10,7 @@ export const HINTS: Partial<Record<FieldName, string>> = {
 	armSpan: "Fingertip to fingertip, arms stretched sideways along the wall.",
 	age: "Years. Under 18 the children’s tables are used.",
 	birthDate: "May be left out. Used only for the outlook on growth.",
-	sex: "Only chooses which body tables stand in for what was not measured.",
+	sex: "Only chooses which tables stand in for what was not measured, and a junior’s growth table.",
 	shoulderToElbow:
 		"Bony tip of the shoulder to the underside of the elbow, bent square.",
 	elbowToGrip:

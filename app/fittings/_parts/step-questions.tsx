@@ -15,6 +15,7 @@ import { MeasuredSummary } from "./measured-summary";
 import own from "./measuring.module.css";
 import { MeasuringMode } from "./measuring-mode";
 import { Question } from "./question";
+import { ReadingCautions } from "./reading-cautions";
 import { RingClosure } from "./ring-closure";
 import { RingReading } from "./ring-reading";
 import { PostureNotice, StancePicture } from "./stance-picture";
@@ -35,10 +36,16 @@ const BESIDE: Readonly<Record<string, ReactNode>> = {
 };
 /** What stands under them. */
 const UNDER: Readonly<Record<string, ReactNode>> = {
-	player: <GrowthPanel />,
+	player: (
+		<>
+			<ReadingCautions of="body" />
+			<GrowthPanel />
+		</>
+	),
 	hand: <RingClosure />,
 	stance: (
 		<>
+			<ReadingCautions of="reach" />
 			<PostureNotice />
 			<MeasuredSummary />
 		</>
