@@ -1,0 +1,230 @@
+import type { Against, Argued, Reason } from "@/lib/advice/argument";
+import { CRITERION_IDS, type CriterionId } from "@/lib/advice/criteria";
+import type { UnitSystem } from "@/lib/units/quantity";
+import { CRITERION_WORDS } from "./criterion-words";
+import { formatLength, formatMass, formatPercent } from "./figures";
+import { choiceLabel } from "./labels";
+import { type FigureId, formatFigure, reasonSentence } from "./reasons";
+
+/** For and against one figure or choice of the recommended cue. */
+export interface ArgumentWords {
+	readonly choice: Argued["choice"];
+	readonly label: string;
+	readonly value: string;
+	readonly forPlayer: string;
+	readonly forBench: string;
+	readonly against: string;
+}
+
+const CHOICE_LABELS = {
+	"butt-wood": "Butt wood",
+	splice: "Splice",
+	layout: "Pieces",
+	taper: "Taper",
+} as const;
+
+const CHOICE_FIELDS = {
+	"butt-wood": "wishButtWood",
+	splice: "wishSplice",
+	layout: "wishLayout",
+	taper: "wishTaper",
+} as const;
+
+type ChoiceName = keyof typeof CHOICE_LABELS;
+const isChoice = (choice: Argued["choice"]): choice is ChoiceName =>
+	choice in CHOICE_LABELS;
+
+const nameOf = (choice: Argued["choice"], value: number | string): string =>
+	isChoice(choice)
+		? choiceLabel(CHOICE_FIELDS[choice], String(value))
+		: String(value);
+
+/** A wood keeps its capital, a kind of work does not. */
+const midSentence = (
+	choice: Argued["choice"],
+	value: number | string,
+): string => {
+	const name = nameOf(choice, value);
+	return choice === "butt-wood" ? name : lower(name);
+};
+
+const say = (
+	choice: Argued["choice"],
+	value: number | string,
+	system: UnitSystem,
+): string =>
+	isChoice(choice) || typeof value === "string"
+		? midSentence(choice, value)
+		: formatFigure(choice, value, system);
+
+const lower = (text: string): string =>
+	text.charAt(0).toLowerCase() + text.slice(1);
+
+export const criterionName = (id: CriterionId): string =>
+	lower(CRITERION_WORDS[id].name);
+
+export function argumentWords(
+	argued: Argued,
+	system: UnitSystem,
+): ArgumentWords {
+	const { choice, value, forPlayer, against } = argued;
+	return {
+		choice,
+		label: isChoice(choice) ? CHOICE_LABELS[choice] : choice,
+		value: isChoice(choice)
+			? nameOf(choice, value)
+			: say(choice, value, system),
+		forPlayer: playerSentence(choice, forPlayer, system),
+		forBench: benchSentence(argued, system),
+		against: againstSentence(choice, against, system),
+	};
+}
+
+const numberOf = ({ code, facts }: Reason, name: string): number => {
+	const value = facts[name];
+	if (typeof value !== "number")
+		throw new TypeError(`reason ${code} lacks the fact ${name}`);
+	return value;
+};
+
+function playerSentence(
+	choice: Argued["choice"],
+	reason: Reason,
+	system: UnitSystem,
+): string {
+	if (!isChoice(choice)) {
+		if (reason.code === "serves-balance")
+			return balanceSentence(reason, system);
+		return reasonSentence(
+			choice,
+			{
+				code: reason.code,
+				value: numberOf(reason, "value"),
+				sd: numberOf(reason, "sd"),
+				basis: reason.basis,
+				sources: reason.sources,
+				facts: reason.facts,
+			},
+			system,
+		);
+	}
+	const instead = reason.facts.instead;
+	const other = instead === undefined ? "" : midSentence(choice, instead);
+	switch (reason.code) {
+		case "wish":
+			return "You asked for it.";
+		case "only-one-offered":
+			return "The workshop’s list offers no other.";
+		case "no-other-reaches-weight":
+			return "No other on offer can be brought to this weight.";
+		case "no-difference":
+			return `It serves as well as the nearest other, ${other}.`;
+		default: {
+			const id = criterionIn(reason.code);
+			return `Against the nearest other, ${other}, it serves ${criterionName(id)} better: ${shares(numberOf(reason, "from"), numberOf(reason, "to"))}.`;
+		}
+	}
+}
+
+function criterionIn(code: string): CriterionId {
+	const id = CRITERION_IDS.find((one) => code === `better-${one}`);
+	if (id === undefined) throw new TypeError(`no sentence for ${code}`);
+	return id;
+}
+
+const shares = (from: number, to: number): string =>
+	`${formatPercent(to)} of the ideal instead of ${formatPercent(from)}`;
+
+function balanceSentence(reason: Reason, system: UnitSystem): string {
+	const { from } = reason.facts;
+	const worth = formatPercent(numberOf(reason, "desirability"));
+	if (from === "present-cue")
+		return `The present cue’s balance, with what is said of it, asks for ${formatLength(numberOf(reason, "wanted"), system)}; this serves it to ${worth}.`;
+	return `Usual for this length is ${formatLength(numberOf(reason, "low"), system)} to ${formatLength(numberOf(reason, "high"), system)}; this serves it to ${worth}.`;
+}
+
+function benchSentence(
+	{ choice, value, forBench }: Argued,
+	system: UnitSystem,
+): string {
+	const fact = (name: string): number => {
+		const found = forBench[name];
+		if (typeof found !== "number")
+			throw new TypeError(`${choice} lacks the bench fact ${name}`);
+		return found;
+	};
+	const fine = (name: string) => formatLength(fact(name), system, "bench");
+	const station = (name: string) => formatLength(fact(name), system, "station");
+	switch (choice) {
+		case "length":
+			return `Cut to ${station("lengthMm")}, in steps of ${fine("stepMm")}.`;
+		case "mass":
+			return fact("metalMassG") > 0
+				? `The wood weighs about ${formatMass(fact("naturalMassG"), system)}; bore ${fine("boreDiameterMm")} wide and ${station("boreDepthMm")} deep, which takes out ${formatMass(fact("drilledOutMassG"), system, "added")}, and put in ${formatMass(fact("metalMassG"), system, "added")} of metal.`
+				: `The wood weighs about ${formatMass(fact("naturalMassG"), system)}; nothing is added.`;
+		case "butt":
+			return `Turn the butt to ${fine("buttDiameterMm")}; the grip hand is at station ${station("gripStationMm")} from the tip.`;
+		case "tip":
+			return `Turn ferrule and tip to ${fine("tipDiameterMm")}.`;
+		case "balance":
+			return fact("slugLengthMm") > 0
+				? `Set ${station("slugLengthMm")} of metal ${station("slugFromButtMm")} from the butt end: the balance moves from ${station("naturalBalanceFromButtMm")} to ${station("balanceAfterFromButtMm")}.`
+				: `No metal: the wood balances ${station("naturalBalanceFromButtMm")} from the butt end.`;
+		default:
+			return `${CHOICE_LABELS[choice]}: ${nameOf(choice, value)}.`;
+	}
+}
+
+/** Below this a share would be written as nothing. */
+const NO_SAY = 0.005;
+
+function againstSentence(
+	choice: Argued["choice"],
+	against: Against | null,
+	system: UnitSystem,
+): string {
+	if (against === null) return "Nothing here speaks against it.";
+	if (against.kind === "criterion") {
+		const { criterion, moveTo, from, to, overallCost } = against;
+		const whole =
+			overallCost > 0.0005
+				? `as a whole the cue would lose ${formatPercent(overallCost, 1)}`
+				: "as a whole the cue would lose next to nothing";
+		return `With ${say(choice, moveTo, system)}, ${criterionName(criterion)} would be at ${shares(from, to)}; ${whole}.`;
+	}
+	const { code, value, sd, shareFraction } = against;
+	const pull = isChoice(choice)
+		? String(value)
+		: `${formatFigure(choice, value, system)}, give or take ${spread(choice, sd, system)}`;
+	const weight =
+		shareFraction < NO_SAY
+			? "beside the wish it has no say"
+			: `it has ${formatPercent(shareFraction)} of the weight`;
+	return `${evidenceName(code)} alone points to ${pull}; ${weight}.`;
+}
+
+const spread = (id: FigureId, sd: number, system: UnitSystem): string =>
+	id === "length" && system === "trade"
+		? formatLength(sd, system, "station")
+		: formatFigure(id, sd, system);
+
+/** What a piece of evidence is called; a code without a name is shown as it is, never hidden. */
+const EVIDENCE_NAMES: Readonly<Record<string, string>> = {
+	reach: "The stance",
+	"usual-length": "What players of this height usually have",
+	"usual-mass": "What is usual for the game",
+	"usual-butt": "What butts are usually asked for",
+	"usual-tip": "What is usual for the game",
+	"usual-tip-for-level": "What is usual for the game and level",
+	"equal-effort": "The fastest ball for the same effort",
+	"ring-measured": "The measured grip circle",
+	"ring-estimated": "The grip circle as guessed from the hand",
+	"present-used": "The present cue, which draws no complaint,",
+	"present-liked": "The present cue, which is liked for it,",
+};
+
+export const evidenceName = (code: string): string =>
+	EVIDENCE_NAMES[code] ??
+	(code.startsWith("present-")
+		? `The complaint that the present cue is ${code.slice("present-".length).replaceAll("-", " ").replace("tip ", "")}`
+		: code);

@@ -1,0 +1,113 @@
+import type { Influence } from "@/lib/advice/sensitivity";
+import type { WoodId } from "@/lib/reference/woods";
+import { WOODS } from "@/lib/reference/woods";
+import type { UnitSystem } from "@/lib/units/quantity";
+import {
+	formatLength,
+	formatMass,
+	formatNumber,
+	formatPercent,
+	type LengthKind,
+} from "./figures";
+import { FIELD_LABELS } from "./labels";
+
+/** What is to be done about an open answer, as the start of a sentence; null for an unknown name. */
+const DOING: Readonly<Record<string, string>> = {
+	"player.statureMm": `Measuring the height`,
+	"player.armSpanMm": `Measuring the arm span`,
+	"player.handLengthMm": `Measuring the hand length`,
+	"player.shoulderToElbowMm": `Measuring shoulder to elbow`,
+	"player.elbowToGripMm": `Measuring elbow to fist`,
+	"player.shoulderBreadthMm": `Measuring the shoulder breadth`,
+	"player.gripCircleReadingsMm": `Reading the grip circle three times more`,
+	"stance.bridgeLengthMm": `Measuring the bridge length`,
+	"stance.gripFromButtMm": `Measuring grip hand to butt end`,
+	"stance.bridgeToGripMm": `Measuring bridge hand to grip hand`,
+	"stance.stance": `Saying how feet and shoulders stand`,
+	"stance.posture": `Saying how low the player goes over the cue`,
+	"stance.bridgeArm": `Saying whether the bridge arm is straight or bent`,
+	level: `Saying the playing level`,
+	"presentCue.lengthMm": `Measuring the ${FIELD_LABELS.presentLength.toLowerCase()}`,
+	"presentCue.massG": `Weighing the present cue`,
+	"presentCue.buttDiameterMm": `Measuring the ${FIELD_LABELS.presentButt.toLowerCase()}`,
+	"presentCue.tipDiameterMm": `Measuring the tip of the present cue`,
+	"presentCue.balanceFromButtMm": `Finding the balance point of the present cue`,
+};
+
+const DENSITY = "density.";
+
+/** An answer without words is named as it is, never hidden. */
+export function doingText(answer: string): string {
+	const known = DOING[answer];
+	if (known !== undefined) return known;
+	if (answer.startsWith(DENSITY)) {
+		const wood = WOODS[answer.slice(DENSITY.length) as WoodId];
+		if (wood !== undefined)
+			return `Weighing the billet of ${wood.name.toLowerCase()}`;
+	}
+	return `Knowing ${answer}`;
+}
+
+export const hasDoing = (answer: string): boolean =>
+	!doingText(answer).startsWith("Knowing ");
+
+const MOVED = [
+	["lengthMm", "the length", "gap", 0.5],
+	["massG", "the weight", "mass", 0.5],
+	["buttDiameterMm", "the butt", "bench", 0.05],
+	["tipDiameterMm", "the tip", "bench", 0.02],
+	["balanceMm", "the balance", "gap", 0.5],
+] as const satisfies readonly (readonly [
+	string,
+	string,
+	LengthKind | "mass",
+	number,
+])[];
+
+export interface InfluenceView {
+	readonly answer: string;
+	readonly text: string;
+	readonly steps: string;
+}
+
+/** Influences below this are not worth a sentence, in differences a player would notice. */
+const WORTH_TELLING = 0.02;
+
+/** One sentence an influence, strongest first, those that would move nothing left out. */
+export function influenceViews(
+	influences: readonly Influence[],
+	system: UnitSystem,
+): readonly InfluenceView[] {
+	return influences
+		.filter(({ feltSteps }) => feltSteps >= WORTH_TELLING)
+		.map((influence) => ({
+			answer: influence.answer,
+			text: influenceText(influence, system),
+			steps: formatNumber(influence.feltSteps, 1),
+		}));
+}
+
+export function influenceText(
+	{ answer, needMovement, cueMovement, worthGained }: Influence,
+	system: UnitSystem,
+): string {
+	const movement: Partial<Record<(typeof MOVED)[number][0], number>> =
+		cueMovement ?? needMovement;
+	const moved = MOVED.flatMap(([name, label, kind, least]) => {
+		const by = movement[name] ?? 0;
+		if (by < least) return [];
+		return `${label} by about ±${kind === "mass" ? formatMass(by, system, "added") : formatLength(by, system, kind)}`;
+	});
+	const gained =
+		worthGained !== null && worthGained >= 0.001
+			? ` Ordering for the answer would be worth ${formatPercent(worthGained, 1)} on average.`
+			: "";
+	const what =
+		moved.length === 0 ? "nothing by a step of the bench" : list(moved);
+	return `${doingText(answer)} would move ${what}.${gained}`;
+}
+
+const list = (parts: readonly string[]): string =>
+	parts.length < 2
+		? parts.join("")
+		: `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;

@@ -1,0 +1,204 @@
+import type {
+	Criterion,
+	CriterionId,
+	CriterionRole,
+} from "@/lib/advice/criteria";
+import { INVENTED_PRICE_LIST } from "@/lib/price/list";
+import { CITATIONS } from "@/lib/reference/citations";
+import { mmToInches, type UnitSystem } from "@/lib/units/quantity";
+import { axisLength, axisMass, lengthUnit, massUnit } from "./chart-axes";
+import {
+	formatAngle,
+	formatLength,
+	formatMass,
+	formatNumber,
+	formatPercent,
+	type LengthKind,
+} from "./figures";
+import { BASIS_LABELS } from "./labels";
+
+/** An amount of money in whole units; the currency stands after it by its three letters. */
+export interface Money {
+	readonly currency: string;
+	readonly minorPerUnit: number;
+}
+
+export const formatMoney = (
+	minor: number,
+	{ currency, minorPerUnit }: Money,
+): string => `${formatNumber(minor / minorPerUnit)}\u00a0${currency}`;
+
+interface CriterionWords {
+	/** Short, for a column or an axis. */
+	readonly name: string;
+	/** What is measured, in one sentence. */
+	readonly about: string;
+}
+
+export const CRITERION_WORDS: Readonly<Record<CriterionId, CriterionWords>> = {
+	closure: {
+		name: "Closing of the grip",
+		about:
+			"The gap between the pads of thumb and forefinger round the butt; below zero they overlap.",
+	},
+	reach: {
+		name: "Length",
+		about: "The whole cue, against what stance and stature ask for.",
+	},
+	weight: { name: "Weight", about: "The whole cue, against what is needed." },
+	steadiness: {
+		name: "Steadiness",
+		about:
+			"How much the cue resists being turned about the grip hand: its moment of inertia there.",
+	},
+	balance: {
+		name: "Balance",
+		about: "The balance point, measured from the butt end.",
+	},
+	deflection: {
+		name: "Cue-ball deflection",
+		about: "How far the cue ball leaves off line at half of the possible side.",
+	},
+	forgiveness: {
+		name: "Hold of the tip",
+		about:
+			"The share of strokes with side at which the tip keeps hold of the ball, for this level of aim.",
+	},
+	tip: { name: "Tip", about: "The tip’s diameter." },
+	stiffness: {
+		name: "Give of the shaft",
+		about:
+			"How far the tip gives way to a sideways push, the cue held at the grip; more is softer.",
+	},
+	build: { name: "Metal added", about: "The metal put into the butt." },
+	price: { name: "Price", about: "The estimate from the price list." },
+	finish: {
+		name: "Wood and hand work",
+		about:
+			"The workshop’s own rank of butt wood and splice, 0 plain to 4 its best.",
+	},
+	carrying: { name: "Longest piece", about: "What has to fit into a case." },
+};
+
+const LENGTHS: Partial<Record<CriterionId, LengthKind>> = {
+	closure: "gap",
+	reach: "length",
+	balance: "length",
+	tip: "diameter",
+	carrying: "length",
+};
+
+/** A measure of a criterion with its unit. */
+export function formatMeasure(
+	id: CriterionId,
+	value: number,
+	system: UnitSystem,
+	money: Money = INVENTED_PRICE_LIST,
+): string {
+	const kind = LENGTHS[id];
+	if (kind !== undefined) return formatLength(value, system, kind);
+	switch (id) {
+		case "weight":
+			return formatMass(value, system);
+		case "build":
+			return formatMass(value, system, "added");
+		case "steadiness":
+			return `${formatNumber(value, 4)}\u00a0kg\u00a0m²`;
+		case "deflection":
+			return formatAngle(value, 2);
+		case "forgiveness":
+			return formatPercent(value, 1);
+		case "stiffness":
+			return `${formatNumber(value, 1)}\u00a0mm/N`;
+		case "price":
+			return formatMoney(value, money);
+		default:
+			return formatNumber(value, Number.isInteger(value) ? 0 : 1);
+	}
+}
+
+/** A criterion as an axis: its unit, and a measure on it. */
+export function measureAxis(
+	id: CriterionId,
+	system: UnitSystem,
+	money: Money = INVENTED_PRICE_LIST,
+): { unit: string; at: (value: number) => number } {
+	const kind = LENGTHS[id];
+	if (kind !== undefined)
+		return {
+			unit: lengthUnit(system),
+			at: (value) =>
+				system === "metric" ? axisLength(value, system) : mmToInches(value),
+		};
+	switch (id) {
+		case "weight":
+		case "build":
+			return { unit: massUnit(system), at: (value) => axisMass(value, system) };
+		case "steadiness":
+			return { unit: "kg m²", at: (value) => value };
+		case "deflection":
+			return { unit: "°", at: (value) => value };
+		case "forgiveness":
+			return { unit: "%", at: (value) => 100 * value };
+		case "stiffness":
+			return { unit: "mm/N", at: (value) => value };
+		case "price":
+			return {
+				unit: money.currency,
+				at: (value) => value / money.minorPerUnit,
+			};
+		default:
+			return { unit: "", at: (value) => value };
+	}
+}
+
+export const ROLE_LABELS: Readonly<Record<CriterionRole, string>> = {
+	counts: "Counts",
+	decided: "Decided by your wish",
+	"left-out": "Left out",
+	"no-difference": "No difference among what is offered",
+};
+
+export interface CriterionRow {
+	readonly name: string;
+	readonly about: string;
+	readonly ideal: string;
+	readonly acceptable: string;
+	readonly unacceptable: string;
+	readonly weight: string;
+	readonly basis: string;
+	readonly sources: string;
+}
+
+/** What a criterion calls ideal, acceptable and unacceptable, and on what ground. */
+export function criterionRow(
+	{ id, shape, role, weight, basis, sources }: Criterion,
+	system: UnitSystem,
+): CriterionRow {
+	const { low, high } = shape;
+	const say = (value: number) => formatMeasure(id, value, system);
+	const between = (from: number | undefined, to: number | undefined) => {
+		if (from !== undefined && to !== undefined)
+			return say(from) === say(to) ? say(from) : `${say(from)} to ${say(to)}`;
+		if (from !== undefined) return `${say(from)} or more`;
+		return to === undefined ? "Any" : `${say(to)} or less`;
+	};
+	const outside = [
+		low ? `${say(low.limit)} or less` : "",
+		high ? `${say(high.limit)} or more` : "",
+	].filter(Boolean);
+	const titles = sources.map((source) =>
+		source === "project-judgement"
+			? "this project’s judgement"
+			: CITATIONS[source].title,
+	);
+	return {
+		...CRITERION_WORDS[id],
+		ideal: between(low?.ideal, high?.ideal),
+		acceptable: between(low?.limit, high?.limit),
+		unacceptable: outside.length === 0 ? "None" : outside.join("; "),
+		weight: role === "counts" ? formatNumber(weight, 2) : ROLE_LABELS[role],
+		basis: BASIS_LABELS[basis],
+		sources: [...new Set(titles)].join("; "),
+	};
+}
