@@ -6,22 +6,37 @@ import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
 import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
 import { Section, Stack } from "@/app/_ui/section";
-import type { Advice } from "@/lib/advice/advise";
+import { type Advice, advise } from "@/lib/advice/advise";
 import { adviceView, type FigureView } from "@/lib/present/advice-view";
 import { buttChart } from "@/lib/present/butt-chart";
 import { lengthChart } from "@/lib/present/length-chart";
 import { problemText, refusalView } from "@/lib/present/notices";
 import { tipChart } from "@/lib/present/tip-chart";
 import { weightChart } from "@/lib/present/weight-chart";
+import { CriteriaTable } from "./criteria-table";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
-import { Refusals } from "./refusals";
+import { ChoiceReasons, ForAndAgainst } from "./for-and-against";
+import { FoundCues, SearchStatus } from "./found-cues";
+import { Refusals, SearchRefusals } from "./refusals";
 import { SaveSpec } from "./save-spec";
+import { TradeOffs } from "./trade-offs";
+import { type SearchTools, useSearch } from "./use-search";
 import { WishPanel } from "./wish-panel";
+import { WouldChange } from "./would-change";
 
-/** The recommendation as it stands with every answer so far, and the wishes that move it. */
+/**
+ * The recommendation as it stands with every answer so far, and the wishes that move it. Until the
+ * search has answered for them the figures are the needs themselves.
+ */
 export function Recommendation() {
-	const { advice, read, system } = useDesk();
+	const { advice: preview, read, system } = useDesk();
+	const search = useSearch(read.input);
+	const { state } = search;
+	const advice = useMemo(() => {
+		const best = state.status === "found" ? state.report.options[0] : undefined;
+		return best === undefined ? preview : advise(read.input, best);
+	}, [state, preview, read]);
 	return (
 		<Stack>
 			{read.problems.length > 0 && (
@@ -40,7 +55,7 @@ export function Recommendation() {
 				</Notice>
 			)}
 			{advice.ok ? (
-				<Advised advice={advice.value} />
+				<Advised advice={advice.value} search={search} />
 			) : (
 				<Refusals
 					refusals={advice.refusals.map((refusal) =>
@@ -73,23 +88,27 @@ const STRIP_LABELS = {
 	balance: "Balance",
 } as const;
 
-function Advised({ advice }: { advice: Advice }) {
+function Advised({ advice, search }: { advice: Advice; search: SearchTools }) {
 	const { system } = useDesk();
+	const { state, shown } = search;
+	const report = state.status === "found" ? state.report : null;
 	const view = useMemo(() => adviceView(advice, system), [advice, system]);
-	const charts = useMemo(
-		() =>
-			[weightChart, buttChart, lengthChart, tipChart].map((chart) =>
-				chart(advice, system),
-			),
-		[advice, system],
-	);
 	return (
 		<div className={styles.split}>
 			<div className={styles.figures}>
-				<Section title="The cue for this player">
+				<Section
+					title="The cue for this player"
+					lead={<SearchStatus state={state} />}
+				>
 					<Figures>
 						{view.figures.map((figure) => (
-							<FigureCard key={figure.id} {...figure} />
+							<FigureCard
+								key={figure.id}
+								{...figure}
+								chart={
+									report && <ForAndAgainst report={report} figure={figure.id} />
+								}
+							/>
 						))}
 					</Figures>
 				</Section>
@@ -100,7 +119,18 @@ function Advised({ advice }: { advice: Advice }) {
 			</div>
 			<Stack>
 				<Refusals refusals={view.refusals} />
-				<SaveSpec isBuildable={advice.isBuildable} />
+				{state.status === "refused" && (
+					<SearchRefusals refusals={state.refusals} />
+				)}
+				{state.status === "failed" && (
+					<Notice kind="caution" title="The cues could not be looked through">
+						<p>{state.message}</p>
+						<p>The figures shown are the needs themselves.</p>
+					</Notice>
+				)}
+				<SaveSpec
+					isBuildable={advice.isBuildable && state.status !== "refused"}
+				/>
 				<Section title="The picture">
 					<CuePicture
 						design={
@@ -120,6 +150,7 @@ function Advised({ advice }: { advice: Advice }) {
 							</div>
 						))}
 					</dl>
+					{report && <ChoiceReasons report={report} />}
 				</Section>
 				{view.cautions.length > 0 && (
 					<Notice kind="caution" title="To know before deciding">
@@ -130,32 +161,58 @@ function Advised({ advice }: { advice: Advice }) {
 						</ul>
 					</Notice>
 				)}
-				<Section
-					title="What each choice costs"
-					lead="The shaded zones are where to be; the line marks the figure chosen."
-				>
-					<div className={styles.charts}>
-						{charts.map((model) => (
-							<Chart key={model.id} model={model} />
-						))}
-					</div>
-				</Section>
-				<Section title="Rules of the game">
-					{view.rules.length === 0 ? (
-						<p>
-							No published equipment rule for the cue was found for this game.
-						</p>
-					) : (
-						<ul className={styles.list}>
-							{view.rules.map(({ rule, ok, source }) => (
-								<li key={rule}>
-									{rule}: {ok ? "kept" : "broken"}. {source}.
-								</li>
-							))}
-						</ul>
-					)}
-				</Section>
+				{shown && (
+					<>
+						<FoundCues report={shown.report} />
+						<CriteriaTable criteria={shown.report.criteria} />
+						<TradeOffs found={shown} cueAt={search.cueAt} />
+						<WouldChange influences={search.influences} />
+					</>
+				)}
+				<Costs advice={advice} />
+				<Rules rules={view.rules} />
 			</Stack>
 		</div>
+	);
+}
+
+function Costs({ advice }: { advice: Advice }) {
+	const { system } = useDesk();
+	const charts = useMemo(
+		() =>
+			[weightChart, buttChart, lengthChart, tipChart].map((chart) =>
+				chart(advice, system),
+			),
+		[advice, system],
+	);
+	return (
+		<Section
+			title="What each choice costs"
+			lead="The shaded zones are where to be; the line marks the figure chosen."
+		>
+			<div className={styles.charts}>
+				{charts.map((model) => (
+					<Chart key={model.id} model={model} />
+				))}
+			</div>
+		</Section>
+	);
+}
+
+function Rules({ rules }: Pick<ReturnType<typeof adviceView>, "rules">) {
+	return (
+		<Section title="Rules of the game">
+			{rules.length === 0 ? (
+				<p>No published equipment rule for the cue was found for this game.</p>
+			) : (
+				<ul className={styles.list}>
+					{rules.map(({ rule, ok, source }) => (
+						<li key={rule}>
+							{rule}: {ok ? "kept" : "broken"}. {source}.
+						</li>
+					))}
+				</ul>
+			)}
+		</Section>
 	);
 }

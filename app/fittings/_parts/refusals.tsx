@@ -2,8 +2,13 @@
 
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
-import type { RefusalView } from "@/lib/present/notices";
+import { Actions } from "@/app/_ui/section";
+import type { Refusal } from "@/lib/numerics/outcome";
+import { type RefusalView, refusalView } from "@/lib/present/notices";
+import { waysOut } from "@/lib/present/search-view";
 import { useDesk } from "./desk";
+import { useBuildThis } from "./found-cues";
+import styles from "./search.module.css";
 
 /** Why something cannot be built, with the nearest answer that works as one tap. */
 export function Refusals({ refusals }: { refusals: readonly RefusalView[] }) {
@@ -18,4 +23,54 @@ export function Refusals({ refusals }: { refusals: readonly RefusalView[] }) {
 			)}
 		</Notice>
 	));
+}
+
+/** More than these are no help. */
+const MOST_WAYS = 6;
+
+/** What a search refused: each way out is one tap, the least felt first. */
+export function SearchRefusals({ refusals }: { refusals: readonly Refusal[] }) {
+	const { system } = useDesk();
+	const put = useBuildThis();
+	const ways = waysOut(refusals, system);
+	const others = refusals.filter(
+		({ code }) => code !== "relax" && code !== "nothing-can-be-built",
+	);
+	if (refusals.length === others.length)
+		return (
+			<Refusals
+				refusals={others.map((refusal) => refusalView(refusal, system))}
+			/>
+		);
+	return (
+		<Notice
+			kind="error"
+			title="Nothing can be built with all these wishes together"
+			live
+		>
+			{ways.length === 0 ? (
+				<p>
+					Giving up no single wish, nor the weight with one other, is enough:
+					leave more of them open.
+				</p>
+			) : (
+				<p>Any one of these is enough:</p>
+			)}
+			<ul className={styles.list}>
+				{ways.slice(0, MOST_WAYS).map(({ text }) => (
+					<li key={text}>{text}</li>
+				))}
+			</ul>
+			<Actions>
+				{ways
+					.slice(0, MOST_WAYS)
+					.filter(({ answers }) => answers.length > 0)
+					.map(({ label, answers }) => (
+						<Button key={label} onClick={() => put(answers)}>
+							{label}
+						</Button>
+					))}
+			</Actions>
+		</Notice>
+	);
 }

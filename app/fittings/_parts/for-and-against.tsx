@@ -1,0 +1,69 @@
+"use client";
+
+import type { Argued } from "@/lib/advice/argument";
+import type { SearchReport } from "@/lib/advice/search";
+import { argumentWords } from "@/lib/present/against-words";
+import { useDesk } from "./desk";
+import styles from "./search.module.css";
+
+const CHOICES: readonly Argued["choice"][] = [
+	"butt-wood",
+	"splice",
+	"layout",
+	"taper",
+];
+
+/** Beneath a figure: what the bench does for it, and what speaks most strongly against it. */
+export function ForAndAgainst({
+	report,
+	figure,
+}: {
+	report: SearchReport;
+	figure: Argued["choice"];
+}) {
+	const { system } = useDesk();
+	const argued = report.arguments.find(({ choice }) => choice === figure);
+	if (argued === undefined) return null;
+	const words = argumentWords(argued, system);
+	return (
+		<dl className={styles.arguments}>
+			{figure === "balance" && (
+				<div>
+					<dt>For the player</dt>
+					<dd>{words.forPlayer}</dd>
+				</div>
+			)}
+			<div>
+				<dt>For the bench</dt>
+				<dd>{words.forBench}</dd>
+			</div>
+			<div>
+				<dt>Strongest against</dt>
+				<dd>{words.against}</dd>
+			</div>
+		</dl>
+	);
+}
+
+/** Why this wood, splice, layout and taper, and what speaks against each. */
+export function ChoiceReasons({ report }: { report: SearchReport }) {
+	const { system } = useDesk();
+	return (
+		<div className={styles.choices}>
+			{report.arguments
+				.filter(({ choice }) => CHOICES.includes(choice))
+				.map((argued) => {
+					const words = argumentWords(argued, system);
+					return (
+						<div key={words.choice}>
+							<h3>
+								{words.label}: {words.value}
+							</h3>
+							<p>{words.forPlayer}</p>
+							<p className={styles.small}>Against: {words.against}</p>
+						</div>
+					);
+				})}
+		</div>
+	);
+}

@@ -1,0 +1,88 @@
+"use client";
+
+import { Button } from "@/app/_ui/button";
+import { Notice } from "@/app/_ui/notice";
+import { Actions, Section } from "@/app/_ui/section";
+import type { SearchReport } from "@/lib/advice/search";
+import type { TextFieldName } from "@/lib/forms/fitting";
+import {
+	countsText,
+	OPEN_WISHES,
+	optionViews,
+	softenedText,
+	type WishAnswer,
+} from "@/lib/present/search-view";
+import { useDesk } from "./desk";
+import styles from "./search.module.css";
+import type { SearchState } from "./use-search";
+
+/** Puts a cue in as wishes, each of which can be left open again. */
+export function useBuildThis(): (wishes: readonly WishAnswer[]) => void {
+	const { answer } = useDesk();
+	return (wishes) => {
+		for (const { field, answer: text } of wishes)
+			answer(field as TextFieldName, text);
+	};
+}
+
+/** What the search is doing, announced as it changes. */
+export function SearchStatus({ state }: { state: SearchState }) {
+	return (
+		<span role="status">
+			{state.status === "working" && "Looking through cues…"}
+			{state.status === "found" && countsText(state.report)}
+			{state.status === "refused" &&
+				"No cue was found; the figures are the needs themselves."}
+			{state.status === "failed" &&
+				`The cues could not be looked through: ${state.message}`}
+		</span>
+	);
+}
+
+/** The few best cues that differ in a choice the customer sees. */
+export function FoundCues({ report }: { report: SearchReport }) {
+	const { system } = useDesk();
+	const build = useBuildThis();
+	return (
+		<Section
+			title="Cues worth making"
+			lead="Each was refined, set to the bench’s steps and worked out in full. The worth is a share of the ideal on all counts together."
+		>
+			{report.softened.length > 0 && (
+				<Notice kind="caution" title="No cue is acceptable on all counts">
+					<ul className={styles.list}>
+						{report.softened.map((limit) => (
+							<li key={limit.criterion + limit.side}>
+								{softenedText(limit, system)}
+							</li>
+						))}
+					</ul>
+				</Notice>
+			)}
+			<ol className={styles.options}>
+				{optionViews(report, system).map((option) => (
+					<li className={styles.option} key={option.name + option.worth}>
+						<h3>{option.name}</h3>
+						<dl className={styles.pairs}>
+							{option.rows.map(({ label, value }) => (
+								<div className={styles.pair} key={label}>
+									<dt>{label}</dt>
+									<dd>{value}</dd>
+								</div>
+							))}
+						</dl>
+						<p>Worth: {option.worth}</p>
+						{option.close !== null && <p>{option.close}</p>}
+						<p className={styles.small}>{option.snapping}</p>
+						<Button onClick={() => build(option.wishes)}>Build this one</Button>
+					</li>
+				))}
+			</ol>
+			<Actions>
+				<Button look="quiet" onClick={() => build(OPEN_WISHES)}>
+					Leave all wishes for the cue open
+				</Button>
+			</Actions>
+		</Section>
+	);
+}

@@ -1,0 +1,110 @@
+"use client";
+
+import { useMemo } from "react";
+import { Button } from "@/app/_ui/button";
+import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
+import { Notice } from "@/app/_ui/notice";
+import { Actions } from "@/app/_ui/section";
+import { buildOf } from "@/lib/advice/build";
+import type { CueChoice } from "@/lib/advice/choice";
+import { CRITERION_IDS } from "@/lib/advice/criteria";
+import { CRITERION_WORDS, formatMeasure } from "@/lib/present/criterion-words";
+import { formatLength, formatPercent } from "@/lib/present/figures";
+import {
+	LAYOUT_LABELS,
+	SPLICE_LABELS,
+	TAPER_LABELS,
+	woodName,
+} from "@/lib/present/labels";
+import { refusalView } from "@/lib/present/notices";
+import { wishesOf } from "@/lib/present/search-view";
+import { measureAt } from "@/lib/present/trade-off-view";
+import { useDesk } from "./desk";
+import { useBuildThis } from "./found-cues";
+import styles from "./search.module.css";
+import type { Found } from "./use-search";
+
+/** One cue of the trade-offs: what it is, its numbers, its picture, and building it. */
+export function PickedCue({
+	found,
+	place,
+	choice,
+	onStep,
+}: {
+	found: Found;
+	place: number | null;
+	choice: CueChoice | string | null;
+	onStep: (by: number) => void;
+}) {
+	return (
+		<div className={styles.cue}>
+			<Actions>
+				<Button onClick={() => onStep(-1)}>Previous cue</Button>
+				<Button onClick={() => onStep(1)}>Next cue</Button>
+			</Actions>
+			{typeof choice === "string" && (
+				<Notice kind="caution" title="That cue could not be fetched">
+					<p>{choice}</p>
+				</Notice>
+			)}
+			{place !== null && choice !== null && typeof choice !== "string" && (
+				<Shown found={found} place={place} choice={choice} />
+			)}
+		</div>
+	);
+}
+
+function Shown({
+	found,
+	place,
+	choice,
+}: {
+	found: Found;
+	place: number;
+	choice: CueChoice;
+}) {
+	const { system } = useDesk();
+	const put = useBuildThis();
+	const { cloud, report } = found;
+	const money = report.options[0]?.price;
+	const { request } = choice;
+	const build = useMemo(() => buildOf(choice), [choice]);
+	return (
+		<>
+			<h3>
+				{woodName(request.buttWood)}, {SPLICE_LABELS[request.splice]},{" "}
+				{LAYOUT_LABELS[request.layout].toLowerCase()},{" "}
+				{TAPER_LABELS[request.taperShape].toLowerCase()} taper, butt{" "}
+				{formatLength(request.buttDiameterMm, system, "diameter")}
+			</h3>
+			<p>Worth: {formatPercent(cloud.overall[place] ?? 0)} of the ideal.</p>
+			<div className={styles.columns}>
+				{CRITERION_IDS.map((id) => (
+					<p key={id}>
+						<span className={styles.small}>{CRITERION_WORDS[id].name}</span>{" "}
+						{formatMeasure(id, measureAt(cloud, place, id), system, money)}
+					</p>
+				))}
+			</div>
+			{build.ok ? (
+				<CuePicture
+					design={
+						build.value.plan.ok
+							? build.value.plan.value.finished
+							: build.value.design
+					}
+					balanceFromButtMm={measureAt(cloud, place, "balance")}
+				/>
+			) : (
+				build.refusals.map((refusal) => (
+					<p key={refusal.code}>{refusalView(refusal, system).text}</p>
+				))
+			)}
+			<Actions>
+				<Button onClick={() => put(wishesOf(choice, system))}>
+					Build this one
+				</Button>
+			</Actions>
+		</>
+	);
+}

@@ -1,0 +1,348 @@
+"use client";
+
+import {
+	useCallback,
+	useDeferredValue,
+	useEffect,
+	useMemo,
+	useState,
+} from "react";
+import { DataTable } from "@/app/_ui/data-table";
+import { Field } from "@/app/_ui/fields/field";
+import fieldStyles from "@/app/_ui/fields/field.module.css";
+import { Section } from "@/app/_ui/section";
+import type { CueChoice } from "@/lib/advice/choice";
+import type { CriterionId } from "@/lib/advice/criteria";
+import { formatMeasure } from "@/lib/present/criterion-words";
+import { formatNumber } from "@/lib/present/figures";
+import {
+	axesIn,
+	type Bound,
+	givenUp,
+	isWithin,
+	keptCount,
+	measureAt,
+	rangeOf,
+} from "@/lib/present/trade-off-view";
+import { useDesk } from "./desk";
+import { PickedCue } from "./picked-cue";
+import { axisOptions, type Mark, Scatter } from "./scatter";
+import styles from "./search.module.css";
+import { type Found, Superseded } from "./use-search";
+
+const FIRST: readonly (readonly [CriterionId, CriterionId])[] = [
+	["weight", "steadiness"],
+	["price", "finish"],
+];
+
+/** Axes for criteria that wishes have fixed. */
+const INSTEAD: readonly CriterionId[] = ["balance", "build", "deflection"];
+
+/** A slider in so many steps from one end of what there is to the other. */
+const STEPS = 100;
+
+/** Cues none of which is beaten on all counts: what more of one costs the others. */
+export function TradeOffs({
+	found,
+	cueAt,
+}: {
+	found: Found;
+	cueAt: (place: number) => Promise<CueChoice>;
+}) {
+	const { system } = useDesk();
+	const { report, cloud } = found;
+	const money = report.options[0]?.price;
+	const axes = useMemo(() => axesIn(cloud), [cloud]);
+	const marks = useMemo<readonly Mark[]>(
+		() =>
+			report.options.map(({ results }, i) => ({
+				name: `${i + 1}`,
+				at: (id) => results[id].value,
+			})),
+		[report],
+	);
+	const [pairs, setPairs] = useState(FIRST);
+	const [wanted, setWanted] = useState<{
+		id: CriterionId;
+		side: Bound["side"];
+		step: number;
+	}>({ id: "weight", side: "most", step: STEPS });
+	const [picked, setPicked] = useState<{ key: number; place: number } | null>(
+		null,
+	);
+	const place = picked?.key === found.key ? picked.place : null;
+	const pick = useCallback(
+		(at: number) => setPicked({ key: found.key, place: at }),
+		[found.key],
+	);
+	const choice = usePicked(place, cueAt);
+
+	const order = useMemo(
+		() => orderAlong(cloud, pairs[0]?.[0] ?? "weight"),
+		[cloud, pairs],
+	);
+	const id = axes.includes(wanted.id) ? wanted.id : axes[0];
+	const bound = useMemo<Bound | null>(() => {
+		const range = id === undefined ? null : rangeOf(cloud, id);
+		if (id === undefined || range === null) return null;
+		const value = range.low + ((range.high - range.low) * wanted.step) / STEPS;
+		return { id, side: wanted.side, value };
+	}, [cloud, id, wanted]);
+	const keeps = useMemo(
+		() => (bound === null ? null : isWithin(cloud, bound)),
+		[cloud, bound],
+	);
+	const late = useDeferredValue(bound);
+
+	if (money === undefined || axes.length < 2 || bound === null)
+		return (
+			<Section title="Trade-offs">
+				<p>
+					Every cue beaten by none is alike on all counts but one: there is
+					nothing to trade.
+				</p>
+			</Section>
+		);
+	const inside = (axis: CriterionId, other: CriterionId) =>
+		axes.includes(axis)
+			? axis
+			: (INSTEAD.find((one) => one !== other && axes.includes(one)) ??
+				axes.find((one) => one !== other) ??
+				axis);
+	return (
+		<Section
+			title="Trade-offs"
+			lead={`${formatNumber(cloud.count)} cues of which none is beaten on all counts: more of one thing costs some of another. Numbered marks are the cues worth making; press a point to see its cue.`}
+		>
+			<div className={styles.linked}>
+				{pairs.map(([a, b], i) => {
+					const across = inside(a, b);
+					const up = inside(b, across);
+					return (
+						<div className={styles.scatter} key={i === 0 ? "first" : "second"}>
+							<div className={styles.selects}>
+								<Pick
+									label={`Across, ${NTH[i]} chart`}
+									value={across}
+									options={axisOptions(axes)}
+									onChange={(to) => setPairs(put(pairs, i, [to, b]))}
+								/>
+								<Pick
+									label={`Up, ${NTH[i]} chart`}
+									value={up}
+									options={axisOptions(axes)}
+									onChange={(to) => setPairs(put(pairs, i, [a, to]))}
+								/>
+							</div>
+							<Scatter
+								points={cloud}
+								across={across}
+								up={up}
+								keeps={keeps}
+								marks={marks}
+								picked={place}
+								money={money}
+								onPick={pick}
+							/>
+						</div>
+					);
+				})}
+			</div>
+			<Field
+				label="Cue shown"
+				hint="Left and right go through the cues by the first chart’s quantity."
+			>
+				{(wiring) => (
+					<input
+						{...wiring}
+						className={styles.range}
+						type="range"
+						min={0}
+						max={cloud.count - 1}
+						value={place === null ? 0 : order.indexOf(place)}
+						aria-valuetext={
+							place === null
+								? "none picked"
+								: `cue ${order.indexOf(place) + 1} of ${cloud.count}`
+						}
+						onChange={(event) => pick(order[Number(event.target.value)] ?? 0)}
+					/>
+				)}
+			</Field>
+			<PickedCue
+				found={found}
+				place={place}
+				choice={choice}
+				onStep={(by) => {
+					const at = place === null ? -1 : order.indexOf(place);
+					const next = Math.min(order.length - 1, Math.max(0, at + by));
+					pick(order[next] ?? 0);
+				}}
+			/>
+			<div className={styles.selects}>
+				<Pick
+					label="Hold this quantity"
+					value={bound.id}
+					options={axisOptions(axes)}
+					onChange={(to) =>
+						setWanted({
+							...wanted,
+							id: to,
+							step: wanted.side === "most" ? STEPS : 0,
+						})
+					}
+				/>
+				<Pick
+					label="To"
+					value={wanted.side}
+					options={[
+						{ value: "most", label: "at most" },
+						{ value: "least", label: "at least" },
+					]}
+					onChange={(side) =>
+						setWanted({ ...wanted, side, step: side === "most" ? STEPS : 0 })
+					}
+				/>
+				<Field
+					label={`${wanted.side === "most" ? "At most" : "At least"} ${formatMeasure(bound.id, bound.value, system, money)}`}
+				>
+					{(wiring) => (
+						<input
+							{...wiring}
+							className={styles.range}
+							type="range"
+							min={0}
+							max={STEPS}
+							value={wanted.step}
+							aria-valuetext={formatMeasure(
+								bound.id,
+								bound.value,
+								system,
+								money,
+							)}
+							onChange={(event) =>
+								setWanted({ ...wanted, step: Number(event.target.value) })
+							}
+						/>
+					)}
+				</Field>
+			</div>
+			{late !== null && <GivenUpTable found={found} bound={late} />}
+		</Section>
+	);
+}
+
+const NTH = ["first", "second"] as const;
+
+type Pairs = typeof FIRST;
+const put = (pairs: Pairs, at: number, pair: Pairs[number]): Pairs =>
+	pairs.map((one, i) => (i === at ? pair : one));
+
+function GivenUpTable({ found, bound }: { found: Found; bound: Bound }) {
+	const { system } = useDesk();
+	const { cloud, report } = found;
+	const money = report.options[0]?.price;
+	const rows = useMemo(
+		() =>
+			money === undefined
+				? []
+				: givenUp({
+						points: cloud,
+						criteria: report.criteria,
+						bound,
+						system,
+						money,
+					}),
+		[cloud, report, bound, system, money],
+	);
+	return (
+		<>
+			<p role="status">
+				{formatNumber(keptCount(cloud, bound))} of {formatNumber(cloud.count)}{" "}
+				cues are left.
+			</p>
+			<DataTable
+				caption="What the others can still have"
+				rowKey="name"
+				columns={[
+					{ key: "name", label: "Quantity" },
+					{ key: "givesUp", label: "Best must give up" },
+					{ key: "bestBefore", label: "Best before" },
+					{ key: "bestAfter", label: "Best now" },
+					{ key: "before", label: "Range before" },
+					{ key: "after", label: "Range now" },
+				]}
+				rows={rows.map((row) => ({ ...row }))}
+			/>
+		</>
+	);
+}
+
+/** A select that always has an answer. */
+function Pick<Value extends string>({
+	label,
+	value,
+	options,
+	onChange,
+}: {
+	label: string;
+	value: Value;
+	options: readonly { readonly value: Value; readonly label: string }[];
+	onChange: (value: Value) => void;
+}) {
+	return (
+		<Field label={label}>
+			{(wiring) => (
+				<select
+					{...wiring}
+					className={fieldStyles.control}
+					value={value}
+					onChange={(event) => onChange(event.target.value as Value)}
+				>
+					{options.map((option) => (
+						<option key={option.value} value={option.value}>
+							{option.label}
+						</option>
+					))}
+				</select>
+			)}
+		</Field>
+	);
+}
+
+/** The picked cue as the worker tells it; text where that failed, null until then. */
+function usePicked(
+	place: number | null,
+	cueAt: (place: number) => Promise<CueChoice>,
+): CueChoice | string | null {
+	const [told, setTold] = useState<{
+		place: number;
+		choice: CueChoice | string;
+	} | null>(null);
+	useEffect(() => {
+		if (place === null) return;
+		let isCurrent = true;
+		cueAt(place).then(
+			(choice) => {
+				if (isCurrent) setTold({ place, choice });
+			},
+			(error: unknown) => {
+				if (isCurrent && !(error instanceof Superseded))
+					setTold({ place, choice: String(error) });
+			},
+		);
+		return () => {
+			isCurrent = false;
+		};
+	}, [place, cueAt]);
+	return told !== null && told.place === place ? told.choice : null;
+}
+
+/** Places of the cloud by one criterion, ascending. */
+const orderAlong = (
+	cloud: Found["cloud"],
+	id: CriterionId,
+): readonly number[] =>
+	Array.from({ length: cloud.count }, (_, k) => k).sort(
+		(a, b) => measureAt(cloud, a, id) - measureAt(cloud, b, id) || a - b,
+	);

@@ -1,0 +1,199 @@
+"use client";
+
+import { useCallback, useEffect, useRef, useState } from "react";
+import type { CueChoice } from "@/lib/advice/choice";
+import type { FittingInput } from "@/lib/advice/input";
+import type { SearchReport } from "@/lib/advice/search";
+import type { Influence } from "@/lib/advice/sensitivity";
+import type { TwoGames } from "@/lib/advice/two-games";
+import type { Outcome, Refusal } from "@/lib/numerics/outcome";
+import type { Cloud, SearchAnswer, SearchQuestion } from "./search-worker";
+
+export interface Found {
+	readonly key: number;
+	readonly input: FittingInput;
+	readonly report: SearchReport;
+	readonly cloud: Cloud;
+}
+
+/** What is known of the search for one input; `working` until the worker has answered for it. */
+export type SearchState =
+	| { readonly status: "working" }
+	| ({ readonly status: "found" } & Found)
+	| { readonly status: "refused"; readonly refusals: readonly Refusal[] }
+	| { readonly status: "failed"; readonly message: string };
+
+export interface SearchTools {
+	readonly state: SearchState;
+	/** The cues last found: those before while others are looked for; null after a refusal. */
+	readonly shown: Found | null;
+	/** Null until they are worked out; they come after the cues. */
+	readonly influences: readonly Influence[] | null;
+	/** The cue at a place of the cloud. */
+	readonly cueAt: (place: number) => Promise<CueChoice>;
+	readonly twoGames: (
+		p: Pick<
+			Extract<SearchQuestion, { kind: "two-games" }>,
+			"second" | "shareOfFirst"
+		>,
+	) => Promise<Outcome<TwoGames>>;
+}
+
+const DEBOUNCE_MS = 200;
+const NO_WORKER =
+	"This browser cannot look through the cues in the background. The figures are the needs themselves.";
+
+/** What was asked no longer fits what the page shows: no failure. */
+export class Superseded extends Error {}
+
+type Settled = Exclude<SearchState, { status: "working" }>;
+interface Waiting {
+	readonly done: (answer: SearchAnswer) => void;
+	readonly fail: (error: Error) => void;
+}
+
+/** Looks through the cues for an input in a worker, 200 ms after it last changed. Late answers are dropped. */
+export function useSearch(input: FittingInput): SearchTools {
+	const worker = useRef<Worker | null>(null);
+	const inputs = useRef(new Map<number, FittingInput>());
+	const lastKey = useRef(0);
+	const waiting = useRef(new Map<string, Waiting>());
+	const [settled, setSettled] = useState<{
+		input: FittingInput;
+		state: Settled;
+	} | null>(null);
+	const [influences, setInfluences] = useState<{
+		key: number;
+		list: readonly Influence[];
+	} | null>(null);
+
+	const workerOf = useCallback((): Worker => {
+		if (worker.current !== null) return worker.current;
+		const made = new Worker(new URL("./search-worker.ts", import.meta.url), {
+			type: "module",
+		});
+		made.onmessage = ({ data }: MessageEvent<SearchAnswer>) => {
+			const asked = waiting.current.get(nameOf(data));
+			if (asked !== undefined) {
+				waiting.current.delete(nameOf(data));
+				if (data.kind === "gone") asked.fail(new Superseded());
+				else if (data.kind === "failed") asked.fail(new Error(data.message));
+				else asked.done(data);
+				return;
+			}
+			if (data.key !== lastKey.current) return;
+			const of = inputs.current.get(data.key);
+			if (of === undefined) return;
+			if (data.kind === "found")
+				setSettled({
+					input: of,
+					state: { ...data, status: "found", input: of },
+				});
+			else if (data.kind === "refused")
+				setSettled({ input: of, state: { ...data, status: "refused" } });
+			else if (data.kind === "influences")
+				setInfluences({ key: data.key, list: data.influences });
+			else if (data.kind === "failed")
+				setSettled({
+					input: of,
+					state: { status: "failed", message: data.message },
+				});
+		};
+		made.onerror = (event) => {
+			const message = event.message || "The search could not be started.";
+			for (const { fail } of waiting.current.values()) fail(new Error(message));
+			waiting.current.clear();
+			const of = inputs.current.get(lastKey.current);
+			if (of !== undefined)
+				setSettled({ input: of, state: { status: "failed", message } });
+		};
+		worker.current = made;
+		return made;
+	}, []);
+
+	useEffect(() => {
+		const timer = setTimeout(() => {
+			const key = ++lastKey.current;
+			inputs.current = new Map([[key, input]]);
+			if (typeof Worker === "undefined") {
+				setSettled({ input, state: { status: "failed", message: NO_WORKER } });
+				return;
+			}
+			try {
+				workerOf().postMessage({
+					kind: "search",
+					key,
+					input,
+				} satisfies SearchQuestion);
+			} catch (error) {
+				setSettled({
+					input,
+					state: { status: "failed", message: String(error) },
+				});
+			}
+		}, DEBOUNCE_MS);
+		return () => clearTimeout(timer);
+	}, [input, workerOf]);
+
+	useEffect(
+		() => () => {
+			worker.current?.terminate();
+			worker.current = null;
+		},
+		[],
+	);
+
+	const ask = useCallback(
+		(question: SearchQuestion) =>
+			new Promise<SearchAnswer>((done, fail) => {
+				waiting.current.get(nameOf(question))?.fail(new Superseded());
+				waiting.current.set(nameOf(question), { done, fail });
+				workerOf().postMessage(question);
+			}),
+		[workerOf],
+	);
+
+	const state: SearchState =
+		settled !== null && settled.input === input
+			? settled.state
+			: { status: "working" };
+	const shown = settled?.state.status === "found" ? settled.state : null;
+	const key = shown?.key ?? null;
+
+	const cueAt = useCallback(
+		async (place: number): Promise<CueChoice> => {
+			if (key === null) throw new Error("no cues were found yet");
+			const answer = await ask({ kind: "cue", key, place });
+			if (answer.kind !== "cue") throw new Error(`answered ${answer.kind}`);
+			return answer.choice;
+		},
+		[ask, key],
+	);
+	const twoGames = useCallback<SearchTools["twoGames"]>(
+		async (p) => {
+			const answer = await ask({ kind: "two-games", key: 0, input, ...p });
+			if (answer.kind !== "two-games")
+				throw new Error(`answered ${answer.kind}`);
+			return answer.outcome;
+		},
+		[ask, input],
+	);
+
+	return {
+		state,
+		shown,
+		influences:
+			influences !== null && influences.key === key ? influences.list : null,
+		cueAt,
+		twoGames,
+	};
+}
+
+const nameOf = (one: SearchQuestion | SearchAnswer): string => {
+	if (one.kind === "cue" || one.kind === "gone") return "cue";
+	if (one.kind === "two-games") return "two-games";
+	if (one.kind === "failed" && one.during === "cue") return "cue";
+	return one.kind === "failed" && one.during === "two-games"
+		? "two-games"
+		: one.kind;
+};
