@@ -1,6 +1,5 @@
 import type { CueAnswer } from "@/lib/advice/answer-cue";
 import type { Season, SeasonFigures, YearSwing } from "@/lib/cue/moisture";
-import type { Caution } from "@/lib/numerics/outcome";
 import { band90, type Estimate } from "@/lib/reference/estimate";
 import type { UnitSystem } from "@/lib/units/quantity";
 import { materialName } from "./cue-words";

@@ -21,7 +21,7 @@ function medianMs(count: number, work: (n: number) => void): number {
 }
 
 /** Segments, ring, pose, span with its spread, and window: what has to follow a slider. */
-function fit(statureMm: number, answers: Partial<StanceAnswers>): void {
+function fitPlayer(statureMm: number, answers: Partial<StanceAnswers>): void {
 	const body = must(bodyFrom({ statureMm }));
 	must(
 		gripCircleFrom({
@@ -40,7 +40,7 @@ export function run(): string {
 	];
 	const lines = cases.map(
 		([name, base, answers]) =>
-			`${name}: median ${medianMs(400, (n) => fit(base + (n % 50), answers)).toFixed(2)} ms`,
+			`${name}: median ${medianMs(400, (n) => fitPlayer(base + (n % 50), answers)).toFixed(2)} ms`,
 	);
 	const stand = (n: number) =>
 		must(
