@@ -1,4 +1,5 @@
-import { type Argued, mostGained, type Reason } from "./argument";
+import { mostGained } from "./against";
+import type { Argued, Reason } from "./argument";
 import type { Candidate } from "./evaluate";
 import type { Prepared } from "./prepare";
 import { type Refining, type Valued, valued } from "./refine";

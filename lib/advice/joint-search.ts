@@ -1,6 +1,7 @@
 import { accept, type Outcome } from "@/lib/numerics/outcome";
 import { type Axes, axesFor, candidateAt, candidateCount } from "./axes";
-import { evaluator, type Measured, overallOf } from "./evaluate";
+import { overallOf } from "./evaluate";
+import { evaluator, type Measured } from "./evaluator";
 import type { FittingInput } from "./input";
 import type { HardLimits } from "./limits";
 import { bestDifferent } from "./pool";

@@ -6,13 +6,12 @@ import {
 	inertiaAboutKgM2,
 	type Load,
 	NEGLIGIBLE_G,
-	placeForMoment,
 	placeMost,
 	placeRear,
-	slidesOf,
 	usualSlug,
 	weighTable,
 } from "./loading";
+import { placeForMoment, slidesOf } from "./sliding";
 
 export type Kept = "mass" | "balance" | "inertia";
 

@@ -69,7 +69,7 @@ const areaMm2 = (bore: BoreTable): number =>
  * Length of the slug from `fromMm` that adds `netG`, or −1 where the bore cannot hold it. With the
  * plug and the bored wood, net = A·ℓ(ρm − ρb) + (ρb − ρs)·V_s(from + ℓ): nearly straight in ℓ.
  */
-function slugLengthMm(
+export function slugLengthMm(
 	bore: BoreTable,
 	d: Densities,
 	p: { fromMm: number; netG: number },
@@ -95,7 +95,7 @@ function slugLengthMm(
 }
 
 /** Adds slug and plug of a bore to a weighed cue, and takes the bored wood out. */
-function addSlug(
+export function addSlug(
 	bore: BoreTable,
 	d: Densities,
 	p: { fromMm: number; lengthMm: number },
@@ -185,7 +185,7 @@ export const placeRear = (slug: RearSlug, d: Densities, out: Load): void =>
 	);
 
 /** Moment a slug and its plug add about the butt end, less the bored wood's; g·mm. */
-const momentOf = (
+export const momentOf = (
 	bore: BoreTable,
 	d: Densities,
 	p: { fromMm: number; lengthMm: number },
@@ -197,116 +197,12 @@ const momentOf = (
 	);
 };
 
-/** How far one drill lets a slug of some weight slide, and the moments at both ends. */
-interface Slide {
-	readonly bore: BoreTable;
-	readonly lowMm: number;
-	readonly highMm: number;
-	readonly lowMoment: number;
-	readonly highMoment: number;
-}
-
-/** The slides of every drill that holds the weight, slimmest first, the order planAddedWeight tries them in. */
-export function slidesOf(
-	bores: readonly BoreTable[],
-	d: Densities,
-	netG: number,
-): readonly Slide[] {
-	const slides: Slide[] = [];
-	for (const bore of bores) {
-		const lowMm = BORE.minPlugMm;
-		const rear = slugLengthMm(bore, d, { fromMm: lowMm, netG });
-		if (rear < 0) continue;
-		// The same reserve as planAddedWeight keeps for softer wood further in.
-		const highMm = lowMm + 0.99 * (bore.depthMm - rear - lowMm);
-		const front = slugLengthMm(bore, d, { fromMm: highMm, netG });
-		if (front < 0) continue;
-		slides.push({
-			bore,
-			lowMm,
-			highMm,
-			lowMoment: momentOf(bore, d, { fromMm: lowMm, lengthMm: rear }),
-			highMoment: momentOf(bore, d, { fromMm: highMm, lengthMm: front }),
-		});
-	}
-	return slides;
-}
-
-/** Puts a slug that adds `netG` with the wanted moment into a weighed cue; false where no slide reaches it. */
-export function placeForMoment(
-	slides: readonly Slide[],
-	d: Densities,
-	wanted: { netG: number; moment: number },
-	out: Load,
-): boolean {
-	const { netG, moment } = wanted;
-	for (const slide of slides) {
-		let low = slide.lowMm;
-		let high = slide.highMm;
-		let lowGap = slide.lowMoment - moment;
-		let highGap = slide.highMoment - moment;
-		if (lowGap > 0 || highGap < 0) continue;
-		const { bore } = slide;
-		let fromMm = low;
-		let lengthMm = slugLengthMm(bore, d, { fromMm, netG });
-		// The moment grows almost straight with the place: false position closes in a few steps.
-		for (let step = 0; step < 40 && high - low > 1e-6; step++) {
-			fromMm = low + ((high - low) * -lowGap) / (highGap - lowGap);
-			lengthMm = slugLengthMm(bore, d, { fromMm, netG });
-			if (lengthMm < 0) return false;
-			const gap = momentOf(bore, d, { fromMm, lengthMm }) - moment;
-			if (gap < 1e-6 * moment && gap > -1e-6 * moment) break;
-			if (gap < 0) {
-				low = fromMm;
-				lowGap = gap;
-				highGap /= 2;
-			} else {
-				high = fromMm;
-				highGap = gap;
-				lowGap /= 2;
-			}
-		}
-		addSlug(bore, d, { fromMm, lengthMm }, out);
-		return true;
-	}
-	return false;
-}
-
 /** What a rearmost slug adds to the moment about the butt end, g·mm. */
 export const rearMoment = (slug: RearSlug, d: Densities): number =>
 	momentOf(slug.bore, d, {
 		fromMm: BORE.minPlugMm,
 		lengthMm: slug.lengthMm,
 	});
-
-/**
- * Brings a weighed cue to a weight by a slug from the butt end, then its balance forward by
- * `forwardMm` from where the usual slug would have it. `out` holds the natural cue and becomes the
- * loaded one; false, with `out` untouched, where no single bore gives it. The same choice of drill as
- * planAddedWeight makes: slimmest first.
- */
-export function loadTable(
-	table: GeometryTable,
-	d: Densities,
-	wish: { massG: number; forwardMm: number },
-	out: Load,
-): boolean {
-	const netG = wish.massG - out.massG;
-	if (netG < NEGLIGIBLE_G) return false;
-	const usual = usualSlug(table.bores, d, netG);
-	if (!usual) return false;
-	if (wish.forwardMm <= 0) {
-		placeRear(usual, d, out);
-		return true;
-	}
-	const moment = rearMoment(usual, d) + wish.forwardMm * wish.massG;
-	return placeForMoment(
-		slidesOf(table.bores, d, netG),
-		d,
-		{ netG, moment },
-		out,
-	);
-}
 
 /** Inertia about a crosswise axis `x` mm from the butt end, kg m². */
 export const inertiaAboutKgM2 = (load: Load, x: number): number =>

@@ -57,6 +57,7 @@ export interface CueOption {
 /** A cue worked out in full: what is told of it, and what comparisons need. */
 export interface Worked {
 	readonly option: CueOption;
+	readonly refined: Refined;
 	readonly valued: Valued;
 	readonly reference: ReferenceCue;
 	readonly outlook: Outlook;
@@ -137,5 +138,5 @@ export function workOut(p: {
 		rules: reference.rules,
 		cautions,
 	};
-	return { option, valued: snapped, reference, outlook };
+	return { option, refined, valued: snapped, reference, outlook };
 }

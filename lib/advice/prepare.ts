@@ -22,7 +22,8 @@ import {
 	type Doctrine,
 } from "./criteria";
 import { criteriaFor } from "./criteria-for";
-import { evaluator, type Setting } from "./evaluate";
+import type { Setting } from "./evaluate";
+import { evaluator } from "./evaluator";
 import { type Feel, feelFor, readingOf } from "./feel";
 import { type FittingNeeds, needsFor } from "./fitting-needs";
 import type { FittingInput } from "./input";

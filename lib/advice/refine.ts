@@ -1,7 +1,8 @@
 import type { Outcome } from "@/lib/numerics/outcome";
 import type { Catalogue } from "./catalogue";
 import { type CompiledCriteria, CRITERION_COUNT } from "./criteria";
-import { type Candidate, type Measured, overallOf } from "./evaluate";
+import { type Candidate, overallOf } from "./evaluate";
+import type { Measured } from "./evaluator";
 import type { Wishes } from "./input";
 import { STEP } from "./judgement";
 import type { HardLimits } from "./limits";

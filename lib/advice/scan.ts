@@ -21,13 +21,12 @@ import {
 	copyLoad,
 	emptyLoad,
 	NEGLIGIBLE_G,
-	placeForMoment,
 	placeRear,
 	rearMoment,
-	slidesOf,
 	usualSlug,
 	weighTable,
 } from "./loading";
+import { placeForMoment, slidesOf } from "./sliding";
 
 /** Called with the place in the scan's order and the measures of every cue that can be built; the row is reused. */
 export type Visit = (index: number, row: Float64Array) => void;

@@ -76,6 +76,7 @@ export interface CueSearch {
 	readonly front: Uint32Array;
 	/** To work on from, in the same process. */
 	readonly prepared: Prepared;
+	/** In the order of the report's options. */
 	readonly refined: readonly Refined[];
 	readonly draws: readonly Draw[];
 }
@@ -154,7 +155,7 @@ export function searchCues(
 		pool,
 		front,
 		prepared,
-		refined,
+		refined: worked.map((one) => one.refined),
 		draws,
 	});
 }

@@ -23,16 +23,15 @@ import {
 	emptyLoad,
 	type Load,
 	NEGLIGIBLE_G,
-	placeForMoment,
 	placeMost,
 	placeRear,
-	slidesOf,
 	usualSlug,
 	weighTable,
 } from "./loading";
 import { quantile } from "./normal";
 import type { ReferenceCue } from "./reference-evaluate";
 import type { Valued } from "./refine";
+import { placeForMoment, slidesOf } from "./sliding";
 
 /** A cue's measures and worth over many possible truths. */
 export interface Outlook {

@@ -1,5 +1,6 @@
 import { describe, expect, test } from "vitest";
-import { type Argued, mostGained } from "@/lib/advice/argument";
+import { mostGained } from "@/lib/advice/against";
+import type { Argued } from "@/lib/advice/argument";
 import { AT, CRITERION_COUNT } from "@/lib/advice/criteria";
 import { desirability } from "@/lib/advice/desirability";
 import type { FittingInput } from "@/lib/advice/input";

@@ -6,10 +6,10 @@ import { withJoint } from "@/lib/advice/joint-table";
 import {
 	emptyLoad,
 	inertiaAboutKgM2,
-	loadTable,
 	placeMost,
 	weighTable,
 } from "@/lib/advice/loading";
+import { loadTable } from "@/lib/advice/sliding";
 import { planAddedWeight } from "@/lib/build/added-weight";
 import type { CueDesign, CueRequest } from "@/lib/cue/design";
 import { inertiaAboutStationKgM2, weighCue } from "@/lib/cue/mass";

@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, test } from "vitest";
 import { candidateAt } from "@/lib/advice/axes";
 import { CRITERION_COUNT, CRITERION_IDS } from "@/lib/advice/criteria";
-import { evaluator } from "@/lib/advice/evaluate";
+import { evaluator } from "@/lib/advice/evaluator";
 import type { FittingInput } from "@/lib/advice/input";
 import { STEP } from "@/lib/advice/judgement";
 import { seededUniform } from "@/lib/advice/normal";
