@@ -79,7 +79,11 @@ export function influenceViews(
 	system: UnitSystem,
 ): readonly InfluenceView[] {
 	return influences
-		.filter(({ feltSteps }) => feltSteps >= WORTH_TELLING)
+		.filter(
+			(influence) =>
+				influence.feltSteps >= WORTH_TELLING &&
+				movedBy(influence, system).length > 0,
+		)
 		.map((influence) => ({
 			answer: influence.answer,
 			text: influenceText(influence, system),
@@ -87,23 +91,30 @@ export function influenceViews(
 		}));
 }
 
-export function influenceText(
-	{ answer, needMovement, cueMovement, worthGained }: Influence,
+function movedBy(
+	{ needMovement, cueMovement }: Influence,
 	system: UnitSystem,
-): string {
+): readonly string[] {
 	const movement: Partial<Record<(typeof MOVED)[number][0], number>> =
 		cueMovement ?? needMovement;
-	const moved = MOVED.flatMap(([name, label, kind, least]) => {
+	return MOVED.flatMap(([name, label, kind, least]) => {
 		const by = movement[name] ?? 0;
 		if (by < least) return [];
 		return `${label} by about ±${kind === "mass" ? formatMass(by, system, "added") : formatLength(by, system, kind)}`;
 	});
+}
+
+export function influenceText(
+	influence: Influence,
+	system: UnitSystem,
+): string {
+	const { answer, worthGained } = influence;
+	const moved = movedBy(influence, system);
 	const gained =
 		worthGained !== null && worthGained >= 0.001
 			? ` Ordering for the answer would be worth ${formatPercent(worthGained, 1)} on average.`
 			: "";
-	const what =
-		moved.length === 0 ? "nothing by a step of the bench" : list(moved);
+	const what = moved.length === 0 ? "nothing worth telling" : list(moved);
 	return `${doingText(answer)} would move ${what}.${gained}`;
 }
 

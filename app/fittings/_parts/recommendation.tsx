@@ -18,9 +18,11 @@ import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import { ChoiceReasons, ForAndAgainst } from "./for-and-against";
 import { FoundCues, SearchStatus } from "./found-cues";
+import { LikeMine } from "./like-mine";
 import { Refusals, SearchRefusals } from "./refusals";
 import { SaveSpec } from "./save-spec";
 import { TradeOffs } from "./trade-offs";
+import { TwoGames } from "./two-games";
 import { type SearchTools, useSearch } from "./use-search";
 import { WishPanel } from "./wish-panel";
 import { WouldChange } from "./would-change";
@@ -167,6 +169,8 @@ function Advised({ advice, search }: { advice: Advice; search: SearchTools }) {
 						<CriteriaTable criteria={shown.report.criteria} />
 						<TradeOffs found={shown} cueAt={search.cueAt} />
 						<WouldChange influences={search.influences} />
+						<LikeMine ask={search.likeMine} />
+						<TwoGames ask={search.twoGames} />
 					</>
 				)}
 				<Costs advice={advice} />

@@ -1,7 +1,14 @@
 import { candidateAt } from "@/lib/advice/axes";
 import type { CueChoice } from "@/lib/advice/choice";
 import { AT, CRITERION_COUNT } from "@/lib/advice/criteria";
+import { readingOf } from "@/lib/advice/feel";
+import { needsFor } from "@/lib/advice/fitting-needs";
 import type { FittingInput } from "@/lib/advice/input";
+import {
+	type LikeMine,
+	type LikeMineChange,
+	likeMineBut,
+} from "@/lib/advice/like-mine-advice";
 import { seededUniform } from "@/lib/advice/normal";
 import { SEARCH_SEED, searchFor } from "@/lib/advice/recommend";
 import type { CueSearch, SearchReport } from "@/lib/advice/search";
@@ -29,6 +36,12 @@ export type SearchQuestion =
 			readonly input: FittingInput;
 			readonly second: Parameters<typeof twoGames>[0]["second"];
 			readonly shareOfFirst: number;
+	  }
+	| {
+			readonly kind: "like-mine";
+			readonly key: number;
+			readonly input: FittingInput;
+			readonly change: LikeMineChange;
 	  };
 
 export type SearchAnswer =
@@ -65,6 +78,11 @@ export type SearchAnswer =
 			readonly outcome: Outcome<TwoGames>;
 	  }
 	| {
+			readonly kind: "like-mine";
+			readonly key: number;
+			readonly outcome: Outcome<LikeMine>;
+	  }
+	| {
 			readonly kind: "failed";
 			readonly key: number;
 			readonly during: SearchQuestion["kind"] | "influences";
@@ -90,6 +108,12 @@ scope.onmessage = ({ data }) => {
 	try {
 		if (data.kind === "search") search(data.key, data.input);
 		else if (data.kind === "cue") cue(data.key, data.place);
+		else if (data.kind === "like-mine")
+			scope.postMessage({
+				kind: "like-mine",
+				key: data.key,
+				outcome: likeMine(data.input, data.change),
+			});
 		else
 			scope.postMessage({
 				kind: "two-games",
@@ -160,6 +184,19 @@ function influences(key: number): void {
 	} catch (error) {
 		failed(key, "influences", error);
 	}
+}
+
+function likeMine(
+	input: FittingInput,
+	change: LikeMineChange,
+): Outcome<LikeMine> {
+	const needs = needsFor(input);
+	if (!needs.ok) return needs;
+	const reading = readingOf(needs.value);
+	if (reading?.gripFromButtMm === undefined)
+		throw new RangeError("likeMine: the present cue was not measured");
+	const { gripFromButtMm } = reading;
+	return likeMineBut({ reading: { ...reading, gripFromButtMm }, change });
 }
 
 function cue(key: number, place: number): void {

@@ -31,12 +31,12 @@ import styles from "./search.module.css";
 import { type Found, Superseded } from "./use-search";
 
 const FIRST: readonly (readonly [CriterionId, CriterionId])[] = [
-	["weight", "steadiness"],
-	["price", "finish"],
+	["balance", "steadiness"],
+	["build", "stiffness"],
 ];
 
 /** Axes for criteria that wishes have fixed. */
-const INSTEAD: readonly CriterionId[] = ["balance", "build", "deflection"];
+const INSTEAD: readonly CriterionId[] = ["balance", "build", "price"];
 
 /** A slider in so many steps from one end of what there is to the other. */
 const STEPS = 100;

@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { CueChoice } from "@/lib/advice/choice";
 import type { FittingInput } from "@/lib/advice/input";
+import type { LikeMine, LikeMineChange } from "@/lib/advice/like-mine-advice";
 import type { SearchReport } from "@/lib/advice/search";
 import type { Influence } from "@/lib/advice/sensitivity";
 import type { TwoGames } from "@/lib/advice/two-games";
@@ -37,6 +38,7 @@ export interface SearchTools {
 			"second" | "shareOfFirst"
 		>,
 	) => Promise<Outcome<TwoGames>>;
+	readonly likeMine: (change: LikeMineChange) => Promise<Outcome<LikeMine>>;
 }
 
 const DEBOUNCE_MS = 200;
@@ -179,6 +181,16 @@ export function useSearch(input: FittingInput): SearchTools {
 		[ask, input],
 	);
 
+	const likeMine = useCallback<SearchTools["likeMine"]>(
+		async (change) => {
+			const answer = await ask({ kind: "like-mine", key: 0, input, change });
+			if (answer.kind !== "like-mine")
+				throw new Error(`answered ${answer.kind}`);
+			return answer.outcome;
+		},
+		[ask, input],
+	);
+
 	return {
 		state,
 		shown,
@@ -186,14 +198,12 @@ export function useSearch(input: FittingInput): SearchTools {
 			influences !== null && influences.key === key ? influences.list : null,
 		cueAt,
 		twoGames,
+		likeMine,
 	};
 }
 
+/** What an answer answers: one question of a kind is open at a time. */
 const nameOf = (one: SearchQuestion | SearchAnswer): string => {
-	if (one.kind === "cue" || one.kind === "gone") return "cue";
-	if (one.kind === "two-games") return "two-games";
-	if (one.kind === "failed" && one.during === "cue") return "cue";
-	return one.kind === "failed" && one.during === "two-games"
-		? "two-games"
-		: one.kind;
+	if (one.kind === "gone") return "cue";
+	return one.kind === "failed" ? one.during : one.kind;
 };
