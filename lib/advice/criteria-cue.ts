@@ -120,6 +120,13 @@ export function price(input: CriteriaInput): CriterionPart {
 			facts: { ...facts, maxPriceMinor },
 		};
 	const own = ownPriceMinor(input, budget);
+	if (own === null)
+		return {
+			...part,
+			shape: { low: null, high: null },
+			role: "no-difference",
+			facts,
+		};
 	return {
 		...part,
 		shape: atMost(own, PRICE_LIMIT_SHARE * own),
@@ -128,18 +135,29 @@ export function price(input: CriteriaInput): CriterionPart {
 	};
 }
 
+/** Price of the budget's usual build, or of the nearest the workshop has a price for; null where it has none. */
 function ownPriceMinor(
-	{ needs, priceList }: CriteriaInput,
+	{ needs, priceList, catalogue }: CriteriaInput,
 	budget: keyof typeof BUDGET_BUILD,
-): number {
+): number | null {
 	const tier = BUDGET_BUILD[budget];
-	const request: CueRequest = {
-		...usualRequest(needs),
-		buttWood: tier.buttWoods[budget === "low" ? 1 : 0],
-		splice: tier.splice,
-	};
-	return must(estimatePrice({ list: priceList, request, hasAddedWeight: true }))
-		.totalMinor;
+	const usual = usualRequest(needs);
+	const butts = [
+		tier.buttWoods[budget === "low" ? 1 : 0],
+		...tier.buttWoods,
+		...catalogue.buttWoods.map(({ id }) => id),
+	];
+	for (const shaftWood of [usual.shaftWood, ...catalogue.shaftWoods])
+		for (const buttWood of butts) {
+			const priced = estimatePrice({
+				list: priceList,
+				request: { ...usual, shaftWood, buttWood, splice: tier.splice },
+				hasAddedWeight: true,
+			});
+			if (priced.ok && priced.value.totalMinor > 0)
+				return priced.value.totalMinor;
+		}
+	return null;
 }
 
 /** Pieces as long as the usual layout's are ideal, or those a case takes. */

@@ -8,6 +8,7 @@ import {
 } from "@/lib/numerics/outcome";
 import { priceListRefusals } from "@/lib/price/estimate";
 import { INVENTED_PRICE_LIST, type PriceList } from "@/lib/price/list";
+import type { WoodId } from "@/lib/reference/woods";
 import {
 	type Catalogue,
 	checkedCatalogue,
@@ -63,7 +64,7 @@ export interface Prepared {
 
 /**
  * Refuses what body, stance, catalogue and price list refuse, a usual build that cannot be made, weights
- * outside 0–100, and "nothing-counts" where every criterion is given no weight.
+ * outside 0–100, a price list without what is offered, and "nothing-counts" where every criterion is given no weight.
  */
 export function prepare(
 	input: FittingInput,
@@ -79,6 +80,11 @@ export function prepare(
 	const priceList = choices.priceList ?? INVENTED_PRICE_LIST;
 	const flaws = priceListRefusals(priceList);
 	if (flaws.length > 0) return refuse(...flaws);
+	const unpriced = unpricedRefusals(
+		withWishes(offered.value, input.wishes),
+		priceList,
+	);
+	if (unpriced.length > 0) return refuse(...unpriced);
 	const feel = feelFor(
 		needs.value,
 		choices.presentCueReading ?? readingOf(needs.value),
@@ -114,6 +120,31 @@ export function prepare(
 		criteria,
 		compiled: new CompiledCriteria(criteria),
 	});
+}
+
+/** A list that prices no shaft, or no butt, of what is offered; empty where something can be priced. */
+function unpricedRefusals(
+	{ shaftWoods, buttWoods }: Catalogue,
+	list: PriceList,
+): readonly Refusal[] {
+	const unpriced = (
+		field: "shaftWood" | "buttWood",
+		woods: readonly WoodId[],
+		amounts: PriceList["shaftWoodMinor"],
+	): readonly Refusal[] =>
+		woods.some((wood) => amounts[wood] !== undefined)
+			? []
+			: woods
+					.slice(0, 1)
+					.map((value) => ({ code: "not-in-price-list", field, value }));
+	return [
+		...unpriced("shaftWood", shaftWoods, list.shaftWoodMinor),
+		...unpriced(
+			"buttWood",
+			buttWoods.map(({ id }) => id),
+			list.buttWoodMinor,
+		),
+	];
 }
 
 const weightRefusals = (

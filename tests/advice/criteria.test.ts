@@ -10,11 +10,12 @@ import { forgivenessShare } from "@/lib/advice/forgiveness";
 import { LEVEL_SIDE } from "@/lib/advice/judgement";
 import { normalFrom, seededUniform } from "@/lib/advice/normal";
 import { prepare, type SearchChoices } from "@/lib/advice/prepare";
+import { INVENTED_PRICE_LIST } from "@/lib/price/list";
 import { CITATIONS } from "@/lib/reference/citations";
 import { MISCUE_OFFSET } from "@/lib/shot/published";
 import { inchesToMm } from "@/lib/units/quantity";
 import { unsaid, withStature } from "../support/inputs";
-import { prepared } from "./support";
+import { prepared, searched } from "./support";
 
 const criterion = (
 	id: CriterionId,
@@ -178,6 +179,34 @@ test("the share that holds is what drawn shots show", () => {
 	expect(
 		Math.abs(held / N - forgivenessShare({ level: "county", tipDiameterMm })),
 	).toBeLessThan(0.005);
+});
+
+describe("a workshop's own price list", () => {
+	const few = {
+		...INVENTED_PRICE_LIST,
+		basis: "workshop" as const,
+		buttWoodMinor: { "black-walnut": 2000 },
+	};
+	test("without the budget's usual wood is judged by what it has", () => {
+		const price = criterion("price", withStature(1750), { priceList: few });
+		expect(price).toMatchObject({ role: "counts", basis: "measured" });
+		expect(price.shape.high?.ideal).toBeGreaterThan(0);
+	});
+	test("without a price for the wished wood is refused by name", () => {
+		const found = prepare(
+			withStature(1750, { wishes: { buttWood: "gaboon-ebony" } }),
+			{ priceList: few },
+		);
+		if (found.ok) throw new Error("expected a refusal");
+		expect(found.refusals).toMatchObject([
+			{ code: "not-in-price-list", field: "buttWood", value: "gaboon-ebony" },
+		]);
+	});
+	test("leaves out of the search what it does not price", () => {
+		const { report } = searched(withStature(1750), { priceList: few });
+		for (const { request } of report.options)
+			expect(request.buttWood).toBe("black-walnut");
+	});
 });
 
 describe("weights that cannot be", () => {
