@@ -1,3 +1,4 @@
+import fc from "fast-check";
 import { Matrix, solve } from "ml-matrix";
 import { describe, expect, test } from "vitest";
 import {
@@ -163,6 +164,27 @@ describe("one- and two-sided functions", () => {
 		expect(standingWithin(shape, 5)).toBeCloseTo(-1, 12);
 		expect(standingWithin(shape, 0)).toBe(1);
 		expect(standingWithin(shape, 2)).toBeCloseTo(desirability(shape, 2), 12);
+	});
+	test("do not depend on the unit", () => {
+		fc.assert(
+			fc.property(
+				fc.double({ min: -2, max: 2, noNaN: true }),
+				fc.double({ min: 0.01, max: 1000, noNaN: true }),
+				fc.double({ min: -500, max: 500, noNaN: true }),
+				(y, scale, shift) => {
+					const to = (x: number) => scale * x + shift;
+					const plain = around({ value: 0, idealHalf: 0.5, limitHalf: 1.5 });
+					const scaled: Shape = {
+						low: { ideal: to(-0.5), limit: to(-1.5) },
+						high: { ideal: to(0.5), limit: to(1.5) },
+					};
+					expect(desirability(scaled, to(y))).toBeCloseTo(
+						desirability(plain, y),
+						6,
+					);
+				},
+			),
+		);
 	});
 	test("limits inside ideals are a programmer's error", () => {
 		expect(() =>
