@@ -140,9 +140,6 @@ describe("what a search found", () => {
 		let told = 0;
 		fc.assert(
 			fc.property(anyInput, fc.constantFrom(...SYSTEMS), (input, system) => {
-				// A wished length that is short beside the grip is left to the search's own tests.
-				const { lengthMm } = input.wishes;
-				fc.pre(lengthMm === undefined || lengthMm >= 1300);
 				const found = searchCues(input, {
 					uniform: seededUniform(1),
 					candidateCount: 300,

@@ -7,8 +7,11 @@ import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
 import { Section, Stack } from "@/app/_ui/section";
 import { type Advice, advise } from "@/lib/advice/advise";
+import type { CueChoice } from "@/lib/advice/choice";
+import type { FittingInput } from "@/lib/advice/input";
 import { adviceView, type FigureView } from "@/lib/present/advice-view";
 import { buttChart } from "@/lib/present/butt-chart";
+import { formatMeasure } from "@/lib/present/criterion-words";
 import { lengthChart } from "@/lib/present/length-chart";
 import { problemText, refusalView } from "@/lib/present/notices";
 import { tipChart } from "@/lib/present/tip-chart";
@@ -35,10 +38,12 @@ export function Recommendation() {
 	const { advice: preview, read, system } = useDesk();
 	const search = useSearch(read.input);
 	const { state } = search;
-	const advice = useMemo(() => {
-		const best = state.status === "found" ? state.report.options[0] : undefined;
-		return best === undefined ? preview : advise(read.input, best);
-	}, [state, preview, read]);
+	const best = state.status === "found" ? state.report.options[0] : undefined;
+	const isBest = best !== undefined && isAsWished(best, read.input);
+	const advice = useMemo(
+		() => (isBest ? advise(read.input, best) : preview),
+		[isBest, best, preview, read],
+	);
 	return (
 		<Stack>
 			{read.problems.length > 0 && (
@@ -57,7 +62,7 @@ export function Recommendation() {
 				</Notice>
 			)}
 			{advice.ok ? (
-				<Advised advice={advice.value} search={search} />
+				<Advised advice={advice.value} search={search} isBest={isBest} />
 			) : (
 				<Refusals
 					refusals={advice.refusals.map((refusal) =>
@@ -68,6 +73,17 @@ export function Recommendation() {
 		</Stack>
 	);
 }
+
+/**
+ * A weight that was wished for and that the woods cannot give is refused with the nearest they can, not
+ * quietly replaced by a cue of another weight; those stay among the cues worth making.
+ */
+const isAsWished = (
+	{ wantedMassG }: CueChoice,
+	{ wishes }: FittingInput,
+): boolean =>
+	wishes.massG === undefined ||
+	(wantedMassG !== null && Math.abs(wantedMassG - wishes.massG) < 0.5);
 
 /** The five numbers in one line that stays in sight while wishes move. */
 function FigureStrip({ figures }: { figures: readonly FigureView[] }) {
@@ -90,10 +106,21 @@ const STRIP_LABELS = {
 	balance: "Balance",
 } as const;
 
-function Advised({ advice, search }: { advice: Advice; search: SearchTools }) {
+function Advised({
+	advice,
+	search,
+	isBest,
+}: {
+	advice: Advice;
+	search: SearchTools;
+	/** The advice is for the best cue found, and not for the needs themselves. */
+	isBest: boolean;
+}) {
 	const { system } = useDesk();
 	const { state, shown } = search;
-	const report = state.status === "found" ? state.report : null;
+	const report = state.status === "found" && isBest ? state.report : null;
+	const nearest =
+		state.status === "found" && !isBest ? state.report.options[0] : undefined;
 	const view = useMemo(() => adviceView(advice, system), [advice, system]);
 	return (
 		<div className={styles.split}>
@@ -121,6 +148,18 @@ function Advised({ advice, search }: { advice: Advice; search: SearchTools }) {
 			</div>
 			<Stack>
 				<Refusals refusals={view.refusals} />
+				{nearest && (
+					<Notice
+						kind="caution"
+						title="No cue that was found has the weight wished for"
+					>
+						<p>
+							The figures above are the needs themselves. The nearest cue weighs{" "}
+							{formatMeasure("weight", nearest.results.weight.value, system)}{" "}
+							and stands first among the cues worth making.
+						</p>
+					</Notice>
+				)}
 				{state.status === "refused" && (
 					<SearchRefusals refusals={state.refusals} />
 				)}

@@ -10,7 +10,7 @@ import {
 	likeMineBut,
 } from "@/lib/advice/like-mine-advice";
 import { seededUniform } from "@/lib/advice/normal";
-import { SEARCH_SEED, searchFor } from "@/lib/advice/recommend";
+import { choicesFrom, SEARCH_SEED, searchFor } from "@/lib/advice/recommend";
 import type { CueSearch, SearchReport } from "@/lib/advice/search";
 import { type Influence, whatWouldChange } from "@/lib/advice/sensitivity";
 import { type TwoGames, twoGames } from "@/lib/advice/two-games";
@@ -122,7 +122,10 @@ scope.onmessage = ({ data }) => {
 					input: data.input,
 					second: data.second,
 					shareOfFirst: data.shareOfFirst,
-					options: { uniform: seededUniform(SEARCH_SEED) },
+					options: {
+						...choicesFrom(data.input.priorities),
+						uniform: seededUniform(SEARCH_SEED),
+					},
 				}),
 			});
 	} catch (error) {
@@ -179,7 +182,10 @@ function influences(key: number): void {
 		scope.postMessage({
 			kind: "influences",
 			key,
-			influences: whatWouldChange({ search: kept.search, choices: {} }),
+			influences: whatWouldChange({
+				search: kept.search,
+				choices: choicesFrom(kept.search.report.input.priorities),
+			}),
 		});
 	} catch (error) {
 		failed(key, "influences", error);
