@@ -105,7 +105,7 @@ describe("a trial from rack to wish", () => {
 		for (let i = 0; i < 20; i++) {
 			await page.getByText(`Shot ${i + 1} of 20`, { exact: true }).waitFor();
 			const isLight = await page
-				.getByText(new RegExp(`^(Change to )?${light}$`))
+				.getByText(new RegExp(`^(Begin|Stay|Change) (with|to) ${light}$`))
 				.isVisible();
 			await shoot(page, isLight || i % 7 === 0 ? "Pot" : "Miss");
 			if (i === 3) {

@@ -102,7 +102,7 @@ export function Logger({
 					<NextCue
 						plan={plan}
 						letter={slot.letter}
-						isChange={last !== undefined && last.letter !== slot.letter}
+						before={last?.letter ?? null}
 						words={`Shot ${shots.length + 1} of ${planned}`}
 					/>
 					<div className={styles.outcome}>
@@ -204,19 +204,28 @@ const nameOf = (plan: TrialPlan, letter: string): string =>
 function NextCue({
 	plan,
 	letter,
-	isChange,
+	before,
 	words,
 }: {
 	plan: TrialPlan;
 	letter: string;
-	isChange: boolean;
+	/** The cue of the shot before; null at the first. */
+	before: string | null;
 	words: string;
 }) {
+	const isChange = before !== null && before !== letter;
 	return (
 		<div className={styles.next} aria-live="polite">
 			<p className={styles.count}>{words}</p>
 			<p className={styles.cue} data-change={isChange || undefined}>
-				{isChange && <span className={styles.change}>Change to </span>}
+				{/* Always a line, so that the buttons below never move under a thumb. */}
+				<span className={styles.change}>
+					{before === null
+						? "Begin with "
+						: isChange
+							? "Change to "
+							: "Stay with "}
+				</span>
 				{nameOf(plan, letter)}
 			</p>
 		</div>
