@@ -13,12 +13,10 @@ import { criterionRow } from "@/lib/present/criterion-words";
 import {
 	closenessText,
 	countsText,
-	OPEN_WISHES,
 	optionViews,
-	softenedText,
-	waysOut,
-	wishesOf,
 } from "@/lib/present/search-view";
+import { softenedText, waysOut } from "@/lib/present/ways-out";
+import { OPEN_WISHES, wishesOf } from "@/lib/present/wish-answers";
 import type { UnitSystem } from "@/lib/units/quantity";
 import { anyInput, withStature } from "../support/inputs";
 

@@ -5,13 +5,9 @@ import { Notice } from "@/app/_ui/notice";
 import { Actions, Section } from "@/app/_ui/section";
 import type { SearchReport } from "@/lib/advice/search";
 import type { TextFieldName } from "@/lib/forms/fitting";
-import {
-	countsText,
-	OPEN_WISHES,
-	optionViews,
-	softenedText,
-	type WishAnswer,
-} from "@/lib/present/search-view";
+import { countsText, optionViews } from "@/lib/present/search-view";
+import { softenedText } from "@/lib/present/ways-out";
+import { OPEN_WISHES, type WishAnswer } from "@/lib/present/wish-answers";
 import { useDesk } from "./desk";
 import styles from "./search.module.css";
 import type { SearchState } from "./use-search";

@@ -17,8 +17,8 @@ import {
 	woodName,
 } from "@/lib/present/labels";
 import { refusalView } from "@/lib/present/notices";
-import { wishesOf } from "@/lib/present/search-view";
 import { measureAt } from "@/lib/present/trade-off-view";
+import { wishesOf } from "@/lib/present/wish-answers";
 import { useDesk } from "./desk";
 import { useBuildThis } from "./found-cues";
 import styles from "./search.module.css";

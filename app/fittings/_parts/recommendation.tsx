@@ -1,7 +1,6 @@
 "use client";
 
 import { useMemo } from "react";
-import { Chart } from "@/app/_ui/charts/chart";
 import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
 import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
@@ -10,12 +9,9 @@ import { type Advice, advise } from "@/lib/advice/advise";
 import type { CueChoice } from "@/lib/advice/choice";
 import type { FittingInput } from "@/lib/advice/input";
 import { adviceView, type FigureView } from "@/lib/present/advice-view";
-import { buttChart } from "@/lib/present/butt-chart";
 import { formatMeasure } from "@/lib/present/criterion-words";
-import { lengthChart } from "@/lib/present/length-chart";
 import { problemText, refusalView } from "@/lib/present/notices";
-import { tipChart } from "@/lib/present/tip-chart";
-import { weightChart } from "@/lib/present/weight-chart";
+import { Costs } from "./costs";
 import { CriteriaTable } from "./criteria-table";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
@@ -216,29 +212,6 @@ function Advised({
 				<Rules rules={view.rules} />
 			</Stack>
 		</div>
-	);
-}
-
-function Costs({ advice }: { advice: Advice }) {
-	const { system } = useDesk();
-	const charts = useMemo(
-		() =>
-			[weightChart, buttChart, lengthChart, tipChart].map((chart) =>
-				chart(advice, system),
-			),
-		[advice, system],
-	);
-	return (
-		<Section
-			title="What each choice costs"
-			lead="The shaded zones are where to be; the line marks the figure chosen."
-		>
-			<div className={styles.charts}>
-				{charts.map((model) => (
-					<Chart key={model.id} model={model} />
-				))}
-			</div>
-		</Section>
 	);
 }
 

@@ -5,7 +5,7 @@ import { Notice } from "@/app/_ui/notice";
 import { Actions } from "@/app/_ui/section";
 import type { Refusal } from "@/lib/numerics/outcome";
 import { type RefusalView, refusalView } from "@/lib/present/notices";
-import { waysOut } from "@/lib/present/search-view";
+import { waysOut } from "@/lib/present/ways-out";
 import { useDesk } from "./desk";
 import { useBuildThis } from "./found-cues";
 import styles from "./search.module.css";

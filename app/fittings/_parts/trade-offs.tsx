@@ -1,15 +1,7 @@
 "use client";
 
-import {
-	useCallback,
-	useDeferredValue,
-	useEffect,
-	useMemo,
-	useState,
-} from "react";
-import { DataTable } from "@/app/_ui/data-table";
+import { useCallback, useDeferredValue, useMemo, useState } from "react";
 import { Field } from "@/app/_ui/fields/field";
-import fieldStyles from "@/app/_ui/fields/field.module.css";
 import { Section } from "@/app/_ui/section";
 import type { CueChoice } from "@/lib/advice/choice";
 import type { CriterionId } from "@/lib/advice/criteria";
@@ -18,17 +10,18 @@ import { formatNumber } from "@/lib/present/figures";
 import {
 	axesIn,
 	type Bound,
-	givenUp,
 	isWithin,
-	keptCount,
 	measureAt,
 	rangeOf,
 } from "@/lib/present/trade-off-view";
 import { useDesk } from "./desk";
+import { GivenUpTable } from "./given-up-table";
+import { Pick } from "./pick";
 import { PickedCue } from "./picked-cue";
 import { axisOptions, type Mark, Scatter } from "./scatter";
 import styles from "./search.module.css";
-import { type Found, Superseded } from "./use-search";
+import { usePicked } from "./use-picked";
+import type { Found } from "./use-search";
 
 const FIRST: readonly (readonly [CriterionId, CriterionId])[] = [
 	["balance", "steadiness"],
@@ -237,106 +230,6 @@ const NTH = ["first", "second"] as const;
 type Pairs = typeof FIRST;
 const put = (pairs: Pairs, at: number, pair: Pairs[number]): Pairs =>
 	pairs.map((one, i) => (i === at ? pair : one));
-
-function GivenUpTable({ found, bound }: { found: Found; bound: Bound }) {
-	const { system } = useDesk();
-	const { cloud, report } = found;
-	const money = report.options[0]?.price;
-	const rows = useMemo(
-		() =>
-			money === undefined
-				? []
-				: givenUp({
-						points: cloud,
-						criteria: report.criteria,
-						bound,
-						system,
-						money,
-					}),
-		[cloud, report, bound, system, money],
-	);
-	return (
-		<>
-			<p role="status">
-				{formatNumber(keptCount(cloud, bound))} of {formatNumber(cloud.count)}{" "}
-				cues are left.
-			</p>
-			<DataTable
-				caption="What the others can still have"
-				rowKey="name"
-				columns={[
-					{ key: "name", label: "Quantity" },
-					{ key: "givesUp", label: "Best must give up" },
-					{ key: "bestBefore", label: "Best before" },
-					{ key: "bestAfter", label: "Best now" },
-					{ key: "before", label: "Range before" },
-					{ key: "after", label: "Range now" },
-				]}
-				rows={rows.map((row) => ({ ...row }))}
-			/>
-		</>
-	);
-}
-
-/** A select that always has an answer. */
-function Pick<Value extends string>({
-	label,
-	value,
-	options,
-	onChange,
-}: {
-	label: string;
-	value: Value;
-	options: readonly { readonly value: Value; readonly label: string }[];
-	onChange: (value: Value) => void;
-}) {
-	return (
-		<Field label={label}>
-			{(wiring) => (
-				<select
-					{...wiring}
-					className={fieldStyles.control}
-					value={value}
-					onChange={(event) => onChange(event.target.value as Value)}
-				>
-					{options.map((option) => (
-						<option key={option.value} value={option.value}>
-							{option.label}
-						</option>
-					))}
-				</select>
-			)}
-		</Field>
-	);
-}
-
-/** The picked cue as the worker tells it; text where that failed, null until then. */
-function usePicked(
-	place: number | null,
-	cueAt: (place: number) => Promise<CueChoice>,
-): CueChoice | string | null {
-	const [told, setTold] = useState<{
-		place: number;
-		choice: CueChoice | string;
-	} | null>(null);
-	useEffect(() => {
-		if (place === null) return;
-		let isCurrent = true;
-		cueAt(place).then(
-			(choice) => {
-				if (isCurrent) setTold({ place, choice });
-			},
-			(error: unknown) => {
-				if (isCurrent && !(error instanceof Superseded))
-					setTold({ place, choice: String(error) });
-			},
-		);
-		return () => {
-			isCurrent = false;
-		};
-	}, [place, cueAt]);
-	return told !== null && told.place === place ? told.choice : null;
-}
 
 /** Places of the cloud by one criterion, ascending. */
 const orderAlong = (

@@ -1,0 +1,49 @@
+"use client";
+
+import { useMemo } from "react";
+import { DataTable } from "@/app/_ui/data-table";
+import { formatNumber } from "@/lib/present/figures";
+import { type Bound, givenUp, keptCount } from "@/lib/present/trade-off-view";
+import { useDesk } from "./desk";
+import type { Found } from "./use-search";
+
+/** What every other quantity can still have under a bound. */
+export function GivenUpTable({ found, bound }: { found: Found; bound: Bound }) {
+	const { system } = useDesk();
+	const { cloud, report } = found;
+	const money = report.options[0]?.price;
+	const rows = useMemo(
+		() =>
+			money === undefined
+				? []
+				: givenUp({
+						points: cloud,
+						criteria: report.criteria,
+						bound,
+						system,
+						money,
+					}),
+		[cloud, report, bound, system, money],
+	);
+	return (
+		<>
+			<p role="status">
+				{formatNumber(keptCount(cloud, bound))} of {formatNumber(cloud.count)}{" "}
+				cues are left.
+			</p>
+			<DataTable
+				caption="What the others can still have"
+				rowKey="name"
+				columns={[
+					{ key: "name", label: "Quantity" },
+					{ key: "givesUp", label: "Best must give up" },
+					{ key: "bestBefore", label: "Best before" },
+					{ key: "bestAfter", label: "Best now" },
+					{ key: "before", label: "Range before" },
+					{ key: "after", label: "Range now" },
+				]}
+				rows={rows.map((row) => ({ ...row }))}
+			/>
+		</>
+	);
+}
