@@ -4,6 +4,7 @@ import { database } from "@/lib/records/database";
 import { takeNumber } from "@/lib/records/numbers";
 import { playerFieldsSchema } from "@/lib/records/players/data";
 import { searchable } from "@/lib/records/search";
+import { seedDemoRack } from "@/lib/records/trials/rack";
 import demo from "./demo.json";
 
 const demoSchema = z.strictObject({
@@ -31,7 +32,7 @@ export function readDemo() {
 }
 
 /**
- * Puts the invented demo players and their fittings into a database that has no players, all of them
+ * Puts the invented demo players, their fittings and a rack of trial cues into a database that has no players, all of them
  * or none. Gives how many players were added: none where someone is recorded already.
  */
 export async function seedDemo(): Promise<number> {
@@ -52,6 +53,7 @@ export async function seedDemo(): Promise<number> {
 				},
 			});
 		}
+		await seedDemoRack(transaction);
 		return entries.length;
 	});
 }
