@@ -168,6 +168,9 @@ describe("what cannot be answered", () => {
 					["01", "1"],
 					["abc", "1"],
 					["1", ""],
+					["1", "01"],
+					["1", "1e0"],
+					["1", " 1"],
 					["99999999999999999999", "1"],
 				] as const
 			).map(([number, revision]) => [file, number, revision] as const),
