@@ -72,6 +72,7 @@ function lossText(share: GameShare, hasCompromise: boolean): string {
 			? ""
 			: ` Its own is better in ${formatPercent(closeness.firstBetterShare)} of draws${closeness.tooClose ? ", too close to call" : ""}.`;
 	const most = losing
+		.filter((one) => formatPercent(one.own) !== formatPercent(one.compromise))
 		.slice(0, MOST_LOSING)
 		.map(
 			(one) =>
