@@ -79,8 +79,8 @@ export function inventedCatalogue(gameId: GameId): Catalogue {
 }
 
 /**
- * A catalogue cut down to what the customer fixed. A wood, splice, layout or shape that was wished for
- * is taken up as it is, with tier 1 where the catalogue does not rank it.
+ * A catalogue cut down to what the customer fixed. What was wished for is taken up as it is, a figure
+ * outside the workshop's usual range too; a wood or splice it does not rank gets tier 1.
  */
 export function withWishes(catalogue: Catalogue, wishes: Wishes): Catalogue {
 	const only = <Id>(offers: readonly Offer<Id>[], id: Id | undefined) =>
@@ -89,8 +89,15 @@ export function withWishes(catalogue: Catalogue, wishes: Wishes): Catalogue {
 			: [offers.find((offer) => offer.id === id) ?? { id, tier: 1 as const }];
 	const one = <Id>(all: readonly Id[], id: Id | undefined): readonly Id[] =>
 		id === undefined ? all : [id];
+	const reaching = (range: Range, wish: number | undefined): Range =>
+		wish === undefined
+			? range
+			: [Math.min(range[0], wish), Math.max(range[1], wish)];
 	return {
 		...catalogue,
+		lengthMm: reaching(catalogue.lengthMm, wishes.lengthMm),
+		buttDiameterMm: reaching(catalogue.buttDiameterMm, wishes.buttDiameterMm),
+		tipDiameterMm: reaching(catalogue.tipDiameterMm, wishes.tipDiameterMm),
 		shaftWoods: one(catalogue.shaftWoods, wishes.shaftWood),
 		buttWoods: only(catalogue.buttWoods, wishes.buttWood),
 		splices: only(catalogue.splices, wishes.splice),

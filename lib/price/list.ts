@@ -54,6 +54,10 @@ export const INVENTED_PRICE_LIST: PriceList = {
 		hornbeam: 5_000,
 	},
 	buttWoodMinor: {
+		"white-ash": 1_000,
+		"european-ash": 1_000,
+		"sugar-maple": 1_000,
+		hornbeam: 1_200,
 		"black-walnut": 1_500,
 		"european-walnut": 1_500,
 		zebrano: 2_500,

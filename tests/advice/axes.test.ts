@@ -188,6 +188,9 @@ describe("a catalogue", () => {
 		expect(wished.buttWoods).toEqual([{ id: "snakewood", tier: 1 }]);
 		expect(wished.layouts).toEqual(["centre"]);
 		expect(wished.splices).toEqual(plain.splices);
+		const thick = withWishes(plain, { buttDiameterMm: 33, tipDiameterMm: 9 });
+		expect(thick.buttDiameterMm).toEqual([plain.buttDiameterMm[0], 33]);
+		expect(thick.tipDiameterMm).toEqual(plain.tipDiameterMm);
 	});
 	test("that offers nothing, or wood for the wrong part, is refused", () => {
 		const found = checkedCatalogue({
