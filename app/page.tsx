@@ -37,7 +37,10 @@ export default function Home() {
 			</Section>
 			<p>
 				Every constant, source and assumption behind the numbers is{" "}
-				<Link href="/sources">listed openly</Link>.
+				<Link href="/sources">listed openly</Link>. Not sure which of two cues
+				suits a player? <Link href="/trials">Try them</Link> and let the shots
+				be counted. Reading the ring on paper:{" "}
+				<a href="/gauges/ring">print a gauge</a>.
 			</p>
 		</Stack>
 	);

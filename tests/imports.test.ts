@@ -47,7 +47,7 @@ const IMPURE =
 	/\b(Date\.now\(|new Date\(\)|Math\.random\(|process\.|console\.|performance\.)/;
 
 const sources = readdirSync("lib", { recursive: true, encoding: "utf8" })
-	.filter((path) => path.endsWith(".ts"))
+	.filter((path) => /\.tsx?$/.test(path))
 	.map((path) => ({
 		path,
 		folder: path.split("/")[0] ?? "",
@@ -120,7 +120,7 @@ test("there are no grab-bag files and no barrels", () => {
 	const names = sources
 		.map(({ path }) => path)
 		.filter((path) =>
-			/(^|\/)(utils?|helpers?|misc|common|index)\.ts$/.test(path),
+			/(^|\/)(utils?|helpers?|misc|common|index)\.tsx?$/.test(path),
 		);
 	expect(names).toEqual([]);
 });

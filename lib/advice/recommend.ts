@@ -48,6 +48,17 @@ export const searchFor = (
 		uniform: seededUniform(SEARCH_SEED),
 	});
 
+/**
+ * A weight that was wished for and that the woods cannot give is refused with the nearest they can, not
+ * quietly replaced by a cue of another weight; those stay among the cues worth making.
+ */
+export const isAsWished = (
+	{ wantedMassG }: CueChoice,
+	{ wishes }: FittingInput,
+): boolean =>
+	wishes.massG === undefined ||
+	(wantedMassG !== null && Math.abs(wantedMassG - wishes.massG) < 0.5);
+
 /** From a fitting to the best cue that can be built, with its reasons and rivals. */
 export function recommend(
 	input: FittingInput,
@@ -58,6 +69,9 @@ export function recommend(
 	const { report } = search.value;
 	const [best] = report.options;
 	if (best === undefined) throw new RangeError("recommend: no option");
-	const advice = advise(input, choiceOf(best));
+	const advice = advise(
+		input,
+		isAsWished(best, input) ? choiceOf(best) : undefined,
+	);
 	return advice.ok ? accept({ ...advice.value, search: report }) : advice;
 }

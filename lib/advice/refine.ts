@@ -142,7 +142,7 @@ export function refine(r: Refining, start: Candidate): Refined {
 		scale /= 2;
 		halving++;
 	}
-	const snapped = snap(r, best);
+	const snapped = snap(r, best, first);
 	return {
 		continuous: best,
 		snapped: snapped.best,
@@ -169,19 +169,24 @@ function neighbours(value: number, step: number, isFree: boolean): number[] {
 	return value - below < 1e-9 * step ? [below] : [below, below + step];
 }
 
-/** Every combination of neighbouring steps; the balance, where the metal is brought forward, to its own step. */
+/**
+ * Every combination of neighbouring steps; the balance, where the metal is brought forward, to its own
+ * step. The scanned start is on the steps already and is taken where nothing else is better, as at the
+ * edge of what the wood weighs.
+ */
 function snap(
 	r: Refining,
 	from: Valued,
+	start: Valued,
 ): { best: Valued; evaluations: number } {
 	const { candidate } = from;
 	const { wishes } = r;
-	let best: Valued | null = null;
+	let best = start;
 	let evaluations = 0;
 	const consider = (tried: Candidate): Valued | null => {
 		evaluations++;
 		const found = valued(r, tried);
-		if (found && (best === null || found.overall > best.overall)) best = found;
+		if (found && found.overall > best.overall) best = found;
 		return found;
 	};
 	const sides = (name: keyof typeof SNAPPED) =>
@@ -215,8 +220,7 @@ function snap(
 						if (balanceMm > rearMm)
 							consider({ request, massG, forwardMm: balanceMm - rearMm });
 				}
-	// Where no neighbour can be built, as at the edge of what the wood weighs, the point itself stands.
-	return { best: best ?? from, evaluations };
+	return { best, evaluations };
 }
 
 const balanceOf = ({ measured }: Valued): number =>

@@ -22,6 +22,12 @@ interface Slide {
 	readonly highMoment: number;
 }
 
+/**
+ * Of a bore's room. planAddedWeight goes to 0.99, in reserve for softer wood further in; a hair less here,
+ * so that whatever is found at the end of a slide is within its reach too.
+ */
+const FURTHEST_SHARE = 0.9895;
+
 /** The slides of every drill that holds the weight, slimmest first, the order planAddedWeight tries them in. */
 export function slidesOf(
 	bores: readonly BoreTable[],
@@ -33,8 +39,7 @@ export function slidesOf(
 		const lowMm = BORE.minPlugMm;
 		const rear = slugLengthMm(bore, d, { fromMm: lowMm, netG });
 		if (rear < 0) continue;
-		// The same reserve as planAddedWeight keeps for softer wood further in.
-		const highMm = lowMm + 0.99 * (bore.depthMm - rear - lowMm);
+		const highMm = lowMm + FURTHEST_SHARE * (bore.depthMm - rear - lowMm);
 		const front = slugLengthMm(bore, d, { fromMm: highMm, netG });
 		if (front < 0) continue;
 		slides.push({

@@ -124,8 +124,8 @@ export const CAUTION_WORDS: Readonly<Record<string, (told: Told) => string>> = {
 	// The bench.
 	"natural-above-wanted": ({ g }) =>
 		`The billets of the tables come out ${g("excessG")} above the weight wanted; lighter ones, within their spread, meet it with nothing added.`,
-	"bore-meets-glue-lines": ({ mm, number }) =>
-		`The bore of ${mm("boreDiameterMm", "diameter")} reaches past the core, ${formatNumber(2 * number("coreHalfWidthMm"), 1)} mm across there, into the glue lines: bore after the glue has cured fully, in small steps.`,
+	"bore-meets-glue-lines": ({ mm }) =>
+		`The bore of ${mm("boreDiameterMm", "diameter")} reaches past the core, whose flats stand ${mm("coreHalfWidthMm", "diameter")} from the axis there, into the glue lines: bore after the glue has cured fully, in small steps.`,
 	"weigh-before-boring": ({ g }) =>
 		`Weigh the turned cue before boring: billets differ, and with them the natural weight by about ${g("naturalMassSdG")} either way.`,
 	"lead-handling": () => LEAD,

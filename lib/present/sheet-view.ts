@@ -13,18 +13,7 @@ import {
 	woodRows,
 } from "./sheet-rows";
 
-/** The outline of the cue: stations from the tip, and what stands where. */
-export interface ProfileView {
-	readonly lengthMm: number;
-	readonly points: readonly { stationMm: number; diameterMm: number }[];
-	readonly marks: readonly { stationMm: number; label: string }[];
-	/** How many times thicker than to scale it is drawn. */
-	readonly stretch: number;
-	readonly summary: string;
-}
-
 export interface SheetView {
-	readonly profile: ProfileView;
 	readonly summary: readonly {
 		readonly label: string;
 		readonly value: Both;
@@ -110,7 +99,6 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 		},
 	];
 	return {
-		profile: profileView(content, system),
 		summary: summary.map(({ label, quantity, allowed: bound }) => ({
 			label,
 			value: formatBoth(quantity, system),
@@ -146,27 +134,6 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 		),
 		player: playerRows(content, system),
 		modelVersion: content.modelVersion,
-	};
-}
-
-const STRETCH = 4;
-
-function profileView(
-	{ stations, figures }: SpecContent,
-	system: UnitSystem,
-): ProfileView {
-	const diameter = (mm: number) => formatLength(mm, system, "bench");
-	return {
-		lengthMm: figures.length.value,
-		points: stations,
-		marks: stations
-			.filter(({ note }) => note !== null)
-			.map(({ stationMm, diameterMm, note }) => ({
-				stationMm,
-				label: `${STATION_NOTES[note ?? ""] ?? note}: ${diameter(diameterMm)}`,
-			})),
-		stretch: STRETCH,
-		summary: `Outline of the cue: ${formatLength(figures.length.value, system)} long, from ${diameter(figures.tip.value)} at the tip to ${diameter(figures.butt.value)} at the butt end.`,
 	};
 }
 

@@ -43,7 +43,7 @@ const pdfOf = (p: {
 
 /** Every text of the sheet, but for the picture, which is another on paper, and the second unit from the tip. */
 function textsOf(view: SheetView): string[] {
-	const { profile: _, stations, ...rest } = view;
+	const { stations, ...rest } = view;
 	return leavesOf({
 		...rest,
 		stations: stations.map(({ fromTip, ...station }) => ({

@@ -3,9 +3,11 @@
 import { redirect } from "next/navigation";
 import { z } from "zod";
 import { recommend } from "@/lib/advice/recommend";
+import { isAsSeen, type SeenFigures } from "@/lib/advice/seen";
 import { specFrom } from "@/lib/advice/spec";
 import { answersSchema, readAnswers } from "@/lib/forms/answers";
 import type { Answers } from "@/lib/forms/fields";
+import { CHOICES } from "@/lib/forms/fitting-input";
 import { problemText, refusalView } from "@/lib/present/notices";
 import { getFitting } from "@/lib/records/fittings/loaders";
 import { saveAnswers, startFitting } from "@/lib/records/fittings/mutations";
@@ -23,6 +25,13 @@ const specSchema = z.strictObject({
 	revision: numberSchema,
 	reason: z.string().trim().max(400),
 	requestKey: z.uuid(),
+	seen: z.strictObject({
+		lengthMm: z.number(),
+		massG: z.number(),
+		buttDiameterMm: z.number(),
+		tipDiameterMm: z.number(),
+		buttWood: z.enum(CHOICES.buttWood),
+	}),
 });
 
 const refitSchema = z.strictObject({
@@ -75,15 +84,16 @@ export type SpecResult =
 
 /**
  * Computes the advice anew from the stored answers and freezes it. Refused where an answer cannot be
- * read, the build cannot be made, or the answers changed since the caller saw them.
+ * read, the build cannot be made, the answers changed since, or the figures are not those that were seen.
  */
 export async function freezeSpec(request: {
 	fittingNumber: number;
 	revision: number;
 	reason: string;
 	requestKey: string;
+	seen: SeenFigures;
 }): Promise<SpecResult> {
-	const { fittingNumber, revision, reason, requestKey } =
+	const { fittingNumber, revision, reason, requestKey, seen } =
 		specSchema.parse(request);
 	const fitting = await getFitting(fittingNumber);
 	if (fitting === null)
@@ -102,6 +112,13 @@ export async function freezeSpec(request: {
 			messages: problems.map((problem) => problemText(problem, "metric")),
 		};
 	const advice = recommend(input);
+	if (advice.ok && !isAsSeen(advice.value, seen))
+		return {
+			ok: false,
+			messages: [
+				"The figures computed for saving are not the ones on the page. Reload it, look at them again, then save.",
+			],
+		};
 	const content = advice.ok
 		? specFrom(advice.value, advice.value.search)
 		: advice;

@@ -7,12 +7,23 @@ import { TextField } from "@/app/_ui/fields/text-field";
 import { Notice } from "@/app/_ui/notice";
 import { newRequestKey } from "@/app/_ui/request-key";
 import { Actions, Section } from "@/app/_ui/section";
+import type { Advice } from "@/lib/advice/advise";
+import { seenIn } from "@/lib/advice/seen";
 import { freezeSpec } from "../[number]/actions";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 
 /** Freezes what is on the page as a numbered spec. Pressed twice it is still saved once. */
-export function SaveSpec({ isBuildable }: { isBuildable: boolean }) {
+export function SaveSpec({
+	advice,
+	isBuildable,
+	isSettled,
+}: {
+	advice: Advice;
+	isBuildable: boolean;
+	/** False while the cues are still looked through: the figures may yet move. */
+	isSettled: boolean;
+}) {
 	const { fitting, flush } = useDesk();
 	const router = useRouter();
 	const [reason, setReason] = useState("");
@@ -37,6 +48,7 @@ export function SaveSpec({ isBuildable }: { isBuildable: boolean }) {
 				revision,
 				reason,
 				requestKey: requestKey.current,
+				seen: seenIn(advice),
 			});
 			requestKey.current = null;
 			if (result.ok) router.push(`/specs/${result.number}/${result.revision}`);
@@ -84,7 +96,7 @@ export function SaveSpec({ isBuildable }: { isBuildable: boolean }) {
 					wide
 					busy={isBusy}
 					onClick={save}
-					disabled={!isBuildable}
+					disabled={!isBuildable || !isSettled}
 				>
 					Save the spec
 				</Button>

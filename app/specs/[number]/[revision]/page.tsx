@@ -6,7 +6,7 @@ import { DataTable } from "@/app/_ui/data-table";
 import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
 import { readPreferences } from "@/app/_ui/preferences/loaders";
-import { PageHead, Section } from "@/app/_ui/section";
+import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import type { SpecContent } from "@/lib/advice/spec";
 import { specToday } from "@/lib/advice/today";
@@ -48,7 +48,7 @@ export default async function SpecPage(props: SpecParams) {
 	const { figures, buttRangeMm } = content;
 	const today = specToday(content);
 	return (
-		<>
+		<Stack>
 			<PageHead
 				title={
 					<>
@@ -151,7 +151,7 @@ export default async function SpecPage(props: SpecParams) {
 					}))}
 				/>
 			</Section>
-		</>
+		</Stack>
 	);
 }
 
