@@ -1,7 +1,7 @@
 import type { SpecContent } from "@/lib/advice/spec";
 import { CITATIONS } from "@/lib/reference/citations";
 import type { UnitSystem } from "@/lib/units/quantity";
-import { type Both, formatBoth, formatLength, type Quantity } from "./figures";
+import { type Both, formatBoth, type Quantity } from "./figures";
 import { cautionText, RULE_LABELS } from "./notices";
 import {
 	both,
