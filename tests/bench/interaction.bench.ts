@@ -37,6 +37,8 @@ export async function run(): Promise<string> {
 			.getByText(/would move/)
 			.first()
 			.waitFor();
+		// A quantity without steps: every move greys other points.
+		await page.getByLabel("Hold this quantity").selectOption("steadiness");
 		const trade = await measure(page, {
 			label: /^At (most|least) /,
 			watched: "path[data-points=kept]",
@@ -108,8 +110,7 @@ async function measure(
 			});
 	}, p.watched);
 	for (let i = 0; i < MOVES; i++) {
-		await page.keyboard.press(i % 2 === 0 ? "ArrowLeft" : "ArrowRight");
-		if (i % 8 === 7) await page.keyboard.press("ArrowLeft");
+		await page.keyboard.press("ArrowLeft");
 		await page.waitForTimeout(350);
 	}
 	return page.evaluate(() => {

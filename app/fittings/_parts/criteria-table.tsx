@@ -1,9 +1,9 @@
 "use client";
 
 import { DataTable } from "@/app/_ui/data-table";
+import { useUnits } from "@/app/_ui/preferences/units";
 import type { Criterion } from "@/lib/advice/criteria";
 import { criterionRow } from "@/lib/present/criterion-words";
-import { useDesk } from "./desk";
 import styles from "./search.module.css";
 
 /** What every cue is judged by, with where its marks come from. */
@@ -12,7 +12,7 @@ export function CriteriaTable({
 }: {
 	criteria: readonly Criterion[];
 }) {
-	const { system } = useDesk();
+	const system = useUnits();
 	return (
 		<details className={styles.more}>
 			<summary>What a cue is judged by</summary>

@@ -2,14 +2,14 @@
 
 import { useMemo } from "react";
 import { DataTable } from "@/app/_ui/data-table";
+import { useUnits } from "@/app/_ui/preferences/units";
 import { formatNumber } from "@/lib/present/figures";
 import { type Bound, givenUp, keptCount } from "@/lib/present/trade-off-view";
-import { useDesk } from "./desk";
 import type { Found } from "./use-search";
 
 /** What every other quantity can still have under a bound. */
 export function GivenUpTable({ found, bound }: { found: Found; bound: Bound }) {
-	const { system } = useDesk();
+	const system = useUnits();
 	const { cloud, report } = found;
 	const money = report.options[0]?.price;
 	const rows = useMemo(

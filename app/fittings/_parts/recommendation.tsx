@@ -1,12 +1,13 @@
 "use client";
 
-import { useMemo } from "react";
+import { memo, useMemo } from "react";
 import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
 import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
 import { Section, Stack } from "@/app/_ui/section";
 import { type Advice, advise } from "@/lib/advice/advise";
-import { isAsWished } from "@/lib/advice/recommend";
+import type { CueChoice } from "@/lib/advice/choice";
+import type { FittingInput } from "@/lib/advice/input";
 import { adviceView, type FigureView } from "@/lib/present/advice-view";
 import { formatMeasure } from "@/lib/present/criterion-words";
 import { problemText, refusalView } from "@/lib/present/notices";
@@ -16,12 +17,9 @@ import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import { ChoiceReasons, ForAndAgainst } from "./for-and-against";
 import { FoundCues, SearchStatus } from "./found-cues";
-import { GrowthPanel } from "./growth-panel";
 import { LikeMine } from "./like-mine";
-import { MeasuredSummary } from "./measured-summary";
 import { Refusals, SearchRefusals } from "./refusals";
 import { SaveSpec } from "./save-spec";
-import { PostureNotice, StancePicture } from "./stance-picture";
 import { TradeOffs } from "./trade-offs";
 import { TwoGames } from "./two-games";
 import { type SearchTools, useSearch } from "./use-search";
@@ -72,6 +70,17 @@ export function Recommendation() {
 	);
 }
 
+/**
+ * A weight that was wished for and that the woods cannot give is refused with the nearest they can, not
+ * quietly replaced by a cue of another weight; those stay among the cues worth making.
+ */
+const isAsWished = (
+	{ wantedMassG }: CueChoice,
+	{ wishes }: FittingInput,
+): boolean =>
+	wishes.massG === undefined ||
+	(wantedMassG !== null && Math.abs(wantedMassG - wishes.massG) < 0.5);
+
 /** The five numbers in one line that stays in sight while wishes move. */
 function FigureStrip({ figures }: { figures: readonly FigureView[] }) {
 	return (
@@ -84,6 +93,11 @@ function FigureStrip({ figures }: { figures: readonly FigureView[] }) {
 		</p>
 	);
 }
+
+/** Not drawn anew while a wish moves: they stand until the search has answered. */
+const SameCriteria = memo(CriteriaTable);
+const SameTradeOffs = memo(TradeOffs);
+const SameInfluences = memo(WouldChange);
 
 const STRIP_LABELS = {
 	length: "Length",
@@ -157,9 +171,7 @@ function Advised({
 					</Notice>
 				)}
 				<SaveSpec
-					advice={advice}
 					isBuildable={advice.isBuildable && state.status !== "refused"}
-					isSettled={state.status !== "working"}
 				/>
 				<Section title="The picture">
 					<CuePicture
@@ -194,18 +206,14 @@ function Advised({
 				{shown && (
 					<>
 						<FoundCues report={shown.report} />
-						<CriteriaTable criteria={shown.report.criteria} />
-						<TradeOffs found={shown} cueAt={search.cueAt} />
-						<WouldChange influences={search.influences} />
+						<SameCriteria criteria={shown.report.criteria} />
+						<SameTradeOffs found={shown} cueAt={search.cueAt} />
+						<SameInfluences influences={search.influences} />
 						<LikeMine ask={search.likeMine} />
 						<TwoGames ask={search.twoGames} />
 					</>
 				)}
 				<Costs advice={advice} />
-				<StancePicture />
-				<PostureNotice />
-				<GrowthPanel />
-				<MeasuredSummary />
 				<Rules rules={view.rules} />
 			</Stack>
 		</div>

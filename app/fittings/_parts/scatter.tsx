@@ -3,6 +3,7 @@
 import { useId, useMemo } from "react";
 import { useWidth } from "@/app/_ui/cue-picture/use-width";
 import { DataTable } from "@/app/_ui/data-table";
+import { useUnits } from "@/app/_ui/preferences/units";
 import { CRITERION_IDS, type CriterionId } from "@/lib/advice/criteria";
 import { thin } from "@/lib/present/chart-axes";
 import { axisTicks, tickText } from "@/lib/present/chart-model";
@@ -18,7 +19,6 @@ import {
 	rangeOf,
 	tradeOffText,
 } from "@/lib/present/trade-off-view";
-import { useDesk } from "./desk";
 import styles from "./search.module.css";
 
 const USUAL_WIDTH_PX = 560;
@@ -58,7 +58,7 @@ export function Scatter({
 	money: Money;
 	onPick: (place: number) => void;
 }) {
-	const { system } = useDesk();
+	const system = useUnits();
 	const id = useId();
 	const [room, widthPx] = useWidth(USUAL_WIDTH_PX);
 	const drawn = Math.min(points.count, MOST_DRAWN);

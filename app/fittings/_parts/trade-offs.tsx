@@ -2,6 +2,7 @@
 
 import { useCallback, useDeferredValue, useMemo, useState } from "react";
 import { Field } from "@/app/_ui/fields/field";
+import { useUnits } from "@/app/_ui/preferences/units";
 import { Section } from "@/app/_ui/section";
 import type { CueChoice } from "@/lib/advice/choice";
 import type { CriterionId } from "@/lib/advice/criteria";
@@ -14,7 +15,6 @@ import {
 	measureAt,
 	rangeOf,
 } from "@/lib/present/trade-off-view";
-import { useDesk } from "./desk";
 import { GivenUpTable } from "./given-up-table";
 import { Pick } from "./pick";
 import { PickedCue } from "./picked-cue";
@@ -42,7 +42,7 @@ export function TradeOffs({
 	found: Found;
 	cueAt: (place: number) => Promise<CueChoice>;
 }) {
-	const { system } = useDesk();
+	const system = useUnits();
 	const { report, cloud } = found;
 	const money = report.options[0]?.price;
 	const axes = useMemo(() => axesIn(cloud), [cloud]);

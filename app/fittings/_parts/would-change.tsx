@@ -1,9 +1,9 @@
 "use client";
 
+import { useUnits } from "@/app/_ui/preferences/units";
 import { Section } from "@/app/_ui/section";
 import type { Influence } from "@/lib/advice/sensitivity";
 import { influenceViews } from "@/lib/present/change-words";
-import { useDesk } from "./desk";
 import styles from "./search.module.css";
 
 /** Which open answer would move the recommendation most, by the models. */
@@ -12,7 +12,7 @@ export function WouldChange({
 }: {
 	influences: readonly Influence[] | null;
 }) {
-	const { system } = useDesk();
+	const system = useUnits();
 	const views = influences === null ? null : influenceViews(influences, system);
 	return (
 		<Section
