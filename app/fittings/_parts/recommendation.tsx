@@ -6,8 +6,7 @@ import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
 import { Section, Stack } from "@/app/_ui/section";
 import { type Advice, advise } from "@/lib/advice/advise";
-import type { CueChoice } from "@/lib/advice/choice";
-import type { FittingInput } from "@/lib/advice/input";
+import { isAsWished } from "@/lib/advice/recommend";
 import { adviceView, type FigureView } from "@/lib/present/advice-view";
 import { formatMeasure } from "@/lib/present/criterion-words";
 import { problemText, refusalView } from "@/lib/present/notices";
@@ -17,9 +16,12 @@ import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import { ChoiceReasons, ForAndAgainst } from "./for-and-against";
 import { FoundCues, SearchStatus } from "./found-cues";
+import { GrowthPanel } from "./growth-panel";
 import { LikeMine } from "./like-mine";
+import { MeasuredSummary } from "./measured-summary";
 import { Refusals, SearchRefusals } from "./refusals";
 import { SaveSpec } from "./save-spec";
+import { PostureNotice, StancePicture } from "./stance-picture";
 import { TradeOffs } from "./trade-offs";
 import { TwoGames } from "./two-games";
 import { type SearchTools, useSearch } from "./use-search";
@@ -69,17 +71,6 @@ export function Recommendation() {
 		</Stack>
 	);
 }
-
-/**
- * A weight that was wished for and that the woods cannot give is refused with the nearest they can, not
- * quietly replaced by a cue of another weight; those stay among the cues worth making.
- */
-const isAsWished = (
-	{ wantedMassG }: CueChoice,
-	{ wishes }: FittingInput,
-): boolean =>
-	wishes.massG === undefined ||
-	(wantedMassG !== null && Math.abs(wantedMassG - wishes.massG) < 0.5);
 
 /** The five numbers in one line that stays in sight while wishes move. */
 function FigureStrip({ figures }: { figures: readonly FigureView[] }) {
@@ -171,7 +162,9 @@ function Advised({
 					</Notice>
 				)}
 				<SaveSpec
+					advice={advice}
 					isBuildable={advice.isBuildable && state.status !== "refused"}
+					isSettled={state.status !== "working"}
 				/>
 				<Section title="The picture">
 					<CuePicture
@@ -214,6 +207,10 @@ function Advised({
 					</>
 				)}
 				<Costs advice={advice} />
+				<StancePicture />
+				<PostureNotice />
+				<GrowthPanel />
+				<MeasuredSummary />
 				<Rules rules={view.rules} />
 			</Stack>
 		</div>
