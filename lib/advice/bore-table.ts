@@ -3,7 +3,7 @@ import type { CueDesign } from "@/lib/cue/design";
 import type { WoodSink } from "@/lib/cue/wood-kernel";
 
 /** Steps of the cumulative sums along a bore. */
-const STEP_MM = 20;
+const STEP_MM = 30;
 
 /** A section summed by wood: index 0 the shaft's, 1 the butt's. */
 interface Section {
@@ -17,11 +17,14 @@ interface Section {
  * end to a depth x. The rest of the bore is butt wood. Cumulative Simpson sums, cubic between.
  */
 export class BoreTable {
+	/**
+	 * `columns` holds four stretches of `rows`: the section's shaft wood, then the three sums, at every step.
+	 */
 	constructor(
 		readonly diameterMm: number,
 		readonly depthMm: number,
-		private readonly areas: Float64Array,
-		private readonly sums: readonly [Float64Array, Float64Array, Float64Array],
+		private readonly columns: Float64Array,
+		private readonly rows: number,
 	) {}
 
 	/** The same bore where something else ends it sooner; none where no plug would fit. */
@@ -31,20 +34,19 @@ export class BoreTable {
 			Math.max(0, behindJointMm - BORE.clearanceMm),
 		);
 		if (limitMm <= BORE.minPlugMm) return [];
-		return [new BoreTable(this.diameterMm, limitMm, this.areas, this.sums)];
+		return [new BoreTable(this.diameterMm, limitMm, this.columns, this.rows)];
 	}
 
 	/** ∫₀^depth x^power dV of shaft wood; power 0, 1 or 2. */
 	shaftMoment(power: 0 | 1 | 2, depthMm: number): number {
-		const sums = this.sums[power];
+		const { columns, rows } = this;
 		let k = Math.floor(depthMm / STEP_MM);
-		const last = sums.length - 2;
-		if (k > last) k = last;
+		if (k > rows - 2) k = rows - 2;
 		const x0 = k * STEP_MM;
 		const x1 = x0 + STEP_MM;
 		const t = (depthMm - x0) / STEP_MM;
-		let slope0 = this.areas[k] as number;
-		let slope1 = this.areas[k + 1] as number;
+		let slope0 = columns[k] as number;
+		let slope1 = columns[k + 1] as number;
 		if (power === 1) {
 			slope0 *= x0;
 			slope1 *= x1;
@@ -52,8 +54,9 @@ export class BoreTable {
 			slope0 *= x0 * x0;
 			slope1 *= x1 * x1;
 		}
-		const from = sums[k] as number;
-		const rise = (sums[k + 1] as number) - from;
+		const at = (power + 1) * rows + k;
+		const from = columns[at] as number;
+		const rise = (columns[at + 1] as number) - from;
 		const bend0 = STEP_MM * slope0 - rise;
 		const bend1 = STEP_MM * slope1 - rise;
 		return from + t * (rise + (1 - t) * (bend0 * (1 - t) - bend1 * t));
@@ -77,29 +80,29 @@ export function boreTablesOf(
 			return section.areas[0] as number;
 		};
 		const steps = Math.ceil(depthMm / STEP_MM - 1e-9);
-		const areas = new Float64Array(steps + 1);
-		const sums = [0, 1, 2].map(() => new Float64Array(steps + 1)) as [
-			Float64Array,
-			Float64Array,
-			Float64Array,
-		];
-		areas[0] = shaftArea(0);
-		for (let k = 0; k < steps; k++) {
-			const x0 = k * STEP_MM;
-			const middle = x0 + STEP_MM / 2;
-			const x1 = x0 + STEP_MM;
-			const a0 = areas[k] as number;
-			const am = shaftArea(middle);
+		const rows = steps + 1;
+		const columns = new Float64Array(4 * rows);
+		let a0 = shaftArea(0);
+		columns[0] = a0;
+		let zeroth = 0;
+		let first = 0;
+		let second = 0;
+		const w = STEP_MM / 6;
+		for (let k = 1; k <= steps; k++) {
+			const x1 = k * STEP_MM;
+			const x0 = x1 - STEP_MM;
+			const middle = x1 - STEP_MM / 2;
+			const am = 4 * shaftArea(middle);
 			const a1 = shaftArea(x1);
-			areas[k + 1] = a1;
-			const w = STEP_MM / 6;
-			sums[0][k + 1] = (sums[0][k] as number) + w * (a0 + 4 * am + a1);
-			sums[1][k + 1] =
-				(sums[1][k] as number) + w * (a0 * x0 + 4 * am * middle + a1 * x1);
-			sums[2][k + 1] =
-				(sums[2][k] as number) +
-				w * (a0 * x0 * x0 + 4 * am * middle * middle + a1 * x1 * x1);
+			zeroth += w * (a0 + am + a1);
+			first += w * (a0 * x0 + am * middle + a1 * x1);
+			second += w * (a0 * x0 * x0 + am * middle * middle + a1 * x1 * x1);
+			columns[k] = a1;
+			columns[rows + k] = zeroth;
+			columns[2 * rows + k] = first;
+			columns[3 * rows + k] = second;
+			a0 = a1;
 		}
-		return [new BoreTable(diameterMm, depthMm, areas, sums)];
+		return [new BoreTable(diameterMm, depthMm, columns, rows)];
 	});
 }

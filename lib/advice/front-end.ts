@@ -1,7 +1,7 @@
 import type { CueDesign } from "@/lib/cue/design";
 import { beamOf, beamScratch } from "@/lib/mechanics/beam";
 import { endMassOfBeamG, impulseScratch } from "@/lib/mechanics/impulse";
-import { beamProfileOf } from "@/lib/mechanics/profile";
+import { meanBeamProfileOf } from "@/lib/mechanics/mean-profile";
 import { LEATHER_CONTACT_MS } from "@/lib/shot/published";
 
 /** Most nodes the front half needs at a coarse mesh. */
@@ -17,7 +17,7 @@ export function frontEndSolver(): (design: CueDesign) => number {
 	const scratch = beamScratch(CAPACITY);
 	const impulse = impulseScratch(CAPACITY);
 	return (design) => {
-		const whole = beamProfileOf(design);
+		const whole = meanBeamProfileOf(design);
 		const lengthMm = Math.min(FRONT_MM, whole.lengthMm);
 		const beam = beamOf({
 			profile: {

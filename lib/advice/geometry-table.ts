@@ -15,6 +15,9 @@ export interface AboutButt {
 	polar: number;
 }
 
+/** Four numbers a section: weight times z² (mm³), polar moment of shaft and butt wood (mm⁴), E·polar of metal (N mm²). */
+export type GiveSections = readonly number[];
+
 /**
  * What the shape of a cue decides, whatever its two woods: integrals of each wood, linear in its
  * density; leather and metal already as mass (g, g·mm, g·mm²); and the sections that give the tip's
@@ -27,13 +30,8 @@ export interface GeometryTable {
 	readonly fixed: Readonly<AboutButt>;
 	/** Where the give is clamped, from the tip. */
 	readonly clampStationMm: number;
-	/** Weight times z², mm³, and Σ polar of each wood, mm⁴, and E·polar of metal, N mm², at each point. */
-	readonly give: {
-		readonly lever: Float64Array;
-		readonly shaft: Float64Array;
-		readonly butt: Float64Array;
-		readonly metal: Float64Array;
-	};
+	/** Sections up to the clamp; a joint's stand in a list of their own, so that the shape's are shared. */
+	readonly give: readonly GiveSections[];
 	readonly bores: readonly BoreTable[];
 	/** Least distance of a glued flat from the axis at the butt end; Infinity without flats. */
 	readonly coreHalfWidthMm: number;
@@ -97,10 +95,7 @@ export function geometryTable(p: {
 	const shaft = zero();
 	const butt = zero();
 	const fixed = zero();
-	const lever: number[] = [];
-	const shaftPolar: number[] = [];
-	const buttPolar: number[] = [];
-	const metalPolar: number[] = [];
+	const give: number[] = [];
 	for (const panel of splitAt(panelsOf(design), clampStationMm)) {
 		const middleMm = (panel.fromMm + panel.toMm) / 2;
 		const shells = shellsAt(design, middleMm);
@@ -154,10 +149,12 @@ export function geometryTable(p: {
 			});
 			// The tip's leather gives by itself; beam theory has the bending begin behind it.
 			if (!ahead || stationMm < design.tip.heightMm) continue;
-			lever.push(weightMm * stationMm * stationMm);
-			shaftPolar.push(polars[0] as number);
-			buttPolar.push(polars[1] as number);
-			metalPolar.push(metal);
+			give.push(
+				weightMm * stationMm * stationMm,
+				polars[0] as number,
+				polars[1] as number,
+				metal,
+			);
 		}
 	}
 	return {
@@ -166,12 +163,7 @@ export function geometryTable(p: {
 		butt,
 		fixed,
 		clampStationMm,
-		give: {
-			lever: Float64Array.from(lever),
-			shaft: Float64Array.from(shaftPolar),
-			butt: Float64Array.from(buttPolar),
-			metal: Float64Array.from(metalPolar),
-		},
+		give: [give],
 		bores: boreTablesOf(design, wood, section),
 		coreHalfWidthMm: Math.min(
 			Number.POSITIVE_INFINITY,
@@ -218,15 +210,15 @@ export function tipGiveMmPerN(
 	table: GeometryTable,
 	moduli: { readonly shaftGPa: number; readonly buttGPa: number },
 ): number {
-	const { lever, shaft, butt, metal } = table.give;
 	const es = moduli.shaftGPa * 1e3;
 	const eb = moduli.buttGPa * 1e3;
 	let sum = 0;
-	for (let i = 0; i < lever.length; i++)
-		sum +=
-			(lever[i] as number) /
-			(es * (shaft[i] as number) +
-				eb * (butt[i] as number) +
-				(metal[i] as number));
+	for (const sections of table.give)
+		for (let i = 0; i < sections.length; i += 4)
+			sum +=
+				(sections[i] as number) /
+				(es * (sections[i + 1] as number) +
+					eb * (sections[i + 2] as number) +
+					(sections[i + 3] as number));
 	return 2 * sum;
 }

@@ -39,12 +39,9 @@ export function withJoint(p: {
 	const gPerMm3 = densityKgM3(design, joint.metal).value * 1e-6;
 	const modulus = bendingModulusGPa(joint.metal).value * 1e3;
 	const pinMm = joint.pinDiameterMm / 2;
-	const lever = Array.from(plain.give.lever);
-	const shaftPolar = Array.from(plain.give.shaft);
-	const buttPolar = Array.from(plain.give.butt);
-	const metalPolar = Array.from(plain.give.metal);
 	// The joint of a plain butt stands where its woods meet, so its middle is an edge too.
 	const edges = [-pinReachMm, -collarMm, 0, collarMm, pinReachMm];
+	const give: number[] = [];
 	const { nodes, weights } = gaussLegendre(JOINT_RULE);
 	for (let k = 0; k + 1 < edges.length; k++) {
 		const from = stationMm + (edges[k] as number);
@@ -72,10 +69,9 @@ export function withJoint(p: {
 			section.clear();
 			wood(at, surfaceMm, section.add);
 			const [whole0, whole1] = section.polars as [number, number];
-			lever.push(-weightMm * at * at, weightMm * at * at);
-			shaftPolar.push(whole0, whole0 - polar0);
-			buttPolar.push(whole1, whole1 - polar1);
-			metalPolar.push(0, modulus * polar);
+			const lever = weightMm * at * at;
+			give.push(-lever, whole0, whole1, 0);
+			give.push(lever, whole0 - polar0, whole1 - polar1, modulus * polar);
 		}
 	}
 	const behindJointMm = lengthMm - (stationMm + pinReachMm);
@@ -84,12 +80,7 @@ export function withJoint(p: {
 		shaft,
 		butt,
 		fixed,
-		give: {
-			lever: Float64Array.from(lever),
-			shaft: Float64Array.from(shaftPolar),
-			butt: Float64Array.from(buttPolar),
-			metal: Float64Array.from(metalPolar),
-		},
+		give: [...plain.give, give],
 		bores: plain.bores.flatMap((bore) => bore.within(behindJointMm)),
 	};
 }
