@@ -9,7 +9,8 @@ import { scan } from "./scan";
 /**
  * Every candidate of a scan that no counting criterion rejects, as columns side by side: `place` in the
  * scan's order, desirabilities and measures in rows of CRITERION_COUNT. Criteria that do not count have
- * desirability 1 in every row, so that they beat nobody.
+ * desirability 1 in every row, so that they beat nobody. Desirabilities are kept to a millionth: what
+ * differs by less differs by the solvers' tolerance only, and must not make a cue unbeaten.
  */
 export interface Pool {
 	readonly axes: Axes;
@@ -56,7 +57,7 @@ export function poolFrom(p: {
 					}
 					if (value < 1) logSum += weight * Math.log(value);
 				}
-				desirabilities[from + i] = value;
+				desirabilities[from + i] = toMillionths(value);
 				measures[from + i] = row[i] as number;
 			}
 			place[count] = index;
@@ -76,6 +77,9 @@ export function poolFrom(p: {
 		rejectedBy,
 	};
 }
+
+const toMillionths = (value: number): number =>
+	Math.max(1, Math.round(value * 1e6)) / 1e6;
 
 /** Rows of the pool that no other row beats. */
 export const frontOf = (pool: Pool): Uint32Array =>
