@@ -106,6 +106,12 @@ export const CAUTION_WORDS: Readonly<Record<string, (told: Told) => string>> = {
 		"Growth is a range, not a promise: measure again when it falls due.",
 	"lengthening-shifts-balance": () =>
 		"Lengthening a cue at the butt end moves its balance back.",
+	"build-guessed": ({ text }) =>
+		`The build of the present cue was not said (${text("unknown")
+			.replace(/([A-Z])/g, " $1")
+			.toLowerCase()}): every usual one that explains its weight and balance is weighed up.`,
+	"present-cue-not-explained": () =>
+		"No usual build explains the present cue’s figures together: check its length, weight and balance. The feel of the usual build stands in.",
 	// The figures.
 	"length-raised-to-rule": ({ mm, game }) =>
 		`The body asks for ${mm("wantedMm")}; the rules of ${game()} ask for at least ${mm("ruleMinMm")}.`,
