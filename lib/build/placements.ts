@@ -202,10 +202,26 @@ export function reachOf(
 	return { found: null, low, high, nearest };
 }
 
+/** A share of a family and the cue loaded so. */
+interface Placed {
+	readonly share: number;
+	readonly loaded: Loaded;
+}
+
+/** Bisections that find the edge of a gap, and gaps that are looked past: more than any family has. */
+const EDGE_STEPS = 40;
+const MOST_GAPS = 4;
+
+/**
+ * Where a family meets the wanted figure. A family may have a gap, such as a rest so light that the plug
+ * alone outweighs it: the stretches on both sides of it are then looked at by themselves.
+ */
 function within(
 	family: Family,
 	ends: readonly (Loaded | null)[],
 	p: { figure: Figure; wanted: number },
+	gapsLeft = MOST_GAPS,
+	[from, to]: readonly [number, number] = [0, 1],
 ): Loaded | null {
 	const [rear, front] = ends;
 	if (!rear || !front) return null;
@@ -214,12 +230,36 @@ function within(
 	const result = rootBetween({
 		f: (share) => {
 			const loaded = family.at(share);
-			if (!loaded) throw new Error(`no placement at share ${share}`);
-			return p.figure(loaded) - p.wanted;
+			// A gap stops the search there; it is told from a root below.
+			return loaded ? p.figure(loaded) - p.wanted : 0;
 		},
-		from: 0,
-		to: 1,
+		from,
+		to,
 		tolerance: 1e-10,
 	});
-	return result.converged ? family.at(result.root) : null;
+	if (!result.converged) return null;
+	const met = family.at(result.root);
+	if (met || gapsLeft === 0) return met;
+	const before = edgeOf(family, { share: from, loaded: rear }, result.root);
+	const after = edgeOf(family, { share: to, loaded: front }, result.root);
+	return (
+		within(family, [rear, before.loaded], p, gapsLeft - 1, [
+			from,
+			before.share,
+		]) ??
+		within(family, [after.loaded, front], p, gapsLeft - 1, [after.share, to])
+	);
+}
+
+/** The last placement on the way from one that exists to a share where there is none. */
+function edgeOf(family: Family, there: Placed, gapShare: number): Placed {
+	let edge = there;
+	let gone = gapShare;
+	for (let step = 0; step < EDGE_STEPS; step++) {
+		const share = (edge.share + gone) / 2;
+		const loaded = family.at(share);
+		if (loaded) edge = { share, loaded };
+		else gone = share;
+	}
+	return edge;
 }

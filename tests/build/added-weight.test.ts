@@ -396,3 +396,38 @@ describe("a wanted balance or inertia", () => {
 		expect(plan.metal).toBe("tungsten-alloy");
 	});
 });
+
+it("a split whose rest the plug alone outweighs is no placement, and no fault", () => {
+	// Between the joint's slug and the butt's there are weights that no bore from the butt end can hold.
+	const design = cue({
+		lengthMm: 1416.05,
+		buttDiameterMm: 29.25,
+		tipDiameterMm: 9,
+		taperShape: "full-forward",
+		buttWood: "macassar-ebony",
+	});
+	const wantedMassG = 503.204;
+	const rearmost = must(planAddedWeight({ design, wantedMassG }));
+	for (let forwardMm = 30; forwardMm <= 46; forwardMm += 0.1) {
+		const wantedBalanceFromButtMm =
+			rearmost.balanceAfterFromButtMm.value + forwardMm;
+		const plan = planAddedWeight({
+			design,
+			wantedMassG,
+			wantedBalanceFromButtMm,
+		});
+		if (plan.ok) {
+			expect(plan.value.balanceAfterFromButtMm.value).toBeCloseTo(
+				wantedBalanceFromButtMm,
+				4,
+			);
+			expect(weighCue(plan.value.finished).massG.value).toBeCloseTo(
+				wantedMassG,
+				4,
+			);
+		} else
+			expect(plan.refusals.map(({ code }) => code)).toContain(
+				"balance-out-of-reach",
+			);
+	}
+});
