@@ -2,6 +2,10 @@ import {
 	type AddedWeightPlan,
 	planAddedWeight,
 } from "@/lib/build/added-weight";
+import {
+	type ImpliedDensities,
+	impliedDensities,
+} from "@/lib/build/implied-densities";
 import { checkRules, type RuleFinding } from "@/lib/build/rules";
 import { type SheetStation, sheetStations } from "@/lib/build/stations";
 import type { CueDesign, CueRequest } from "@/lib/cue/design";
@@ -28,6 +32,10 @@ export interface CueQuestion {
 	readonly wantedMassG?: number;
 	readonly wantedBalanceFromButtMm?: number;
 	readonly gripFromButtMm: number;
+	readonly measured?: {
+		readonly massG: number;
+		readonly balanceFromButtMm: number;
+	};
 	readonly seasons?: readonly Season[];
 	readonly grain?: Grain;
 }
@@ -44,11 +52,13 @@ export interface CueAnswer {
 	readonly endMassG: Estimate;
 	readonly year: YearSwing | null;
 	readonly grain: GrainPicture | null;
+	/** Densities the measured weight and balance imply: give them back as `cue.densities`. */
+	readonly implied: ImpliedDensities | null;
 }
 
 /** Everything the models say of one cue. */
 export function answerCue(question: CueQuestion): Outcome<CueAnswer> {
-	const { gameId, gripFromButtMm, seasons, grain } = question;
+	const { gameId, gripFromButtMm, seasons, grain, measured } = question;
 	const built = buildOf(question);
 	if (!built.ok) return built;
 	const { design, plan } = built.value;
@@ -59,6 +69,15 @@ export function answerCue(question: CueQuestion): Outcome<CueAnswer> {
 	if (year !== null && !year.ok) return year;
 	const arrows = grain === undefined ? null : grainArrows({ design, grain });
 	if (arrows !== null && !arrows.ok) return arrows;
+	const implied =
+		measured === undefined
+			? null
+			: impliedDensities({
+					design,
+					massG: { value: measured.massG },
+					balanceFromButtMm: { value: measured.balanceFromButtMm },
+				});
+	if (implied !== null && !implied.ok) return implied;
 	return accept({
 		design,
 		mass,
@@ -73,6 +92,7 @@ export function answerCue(question: CueQuestion): Outcome<CueAnswer> {
 		endMassG: endMassOfDesignG(design),
 		year: year?.value ?? null,
 		grain: arrows?.value ?? null,
+		implied: implied?.value ?? null,
 	});
 }
 

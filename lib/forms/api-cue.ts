@@ -24,6 +24,13 @@ export const cueBodySchema = z.strictObject({
 	wantedMassG: quantity(BOUNDS.cueMassG).optional(),
 	wantedBalanceFromButtMm: quantity(BOUNDS.balanceFromButtMm).optional(),
 	gripFromButtMm: within([10, 600]).default(105),
+	/** The real cue on the scale and on the finger, with what is in it as described: gives its densities. */
+	measured: z
+		.strictObject({
+			massG: quantity(BOUNDS.cueMassG),
+			balanceFromButtMm: quantity(BOUNDS.balanceFromButtMm),
+		})
+		.optional(),
 	seasons: z.array(seasonSchema).min(1).max(12).optional(),
 	grain: z
 		.strictObject({

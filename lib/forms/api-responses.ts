@@ -131,6 +131,16 @@ export const cueResponseSchema = open({
 		back: faceSchema,
 		nearTip: z.array(open({ stationMm: z.number() })),
 	}).nullable(),
+	implied: open({
+		woods: z.array(
+			open({
+				wood: z.string(),
+				beforeKgM3: estimateSchema,
+				impliedKgM3: estimateSchema,
+			}),
+		),
+		densities: z.record(z.string(), open({ kgM3: z.number(), sd: z.number() })),
+	}).nullable(),
 });
 
 export const shotResponseSchema = open({

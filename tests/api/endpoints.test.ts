@@ -40,6 +40,31 @@ describe("answers have the described form", () => {
 		);
 		expect(weighted.mass.massG.value).toBeCloseTo(520, 6);
 	});
+	test("a cue on the scale gives its densities, and they give its weight back", async () => {
+		const plain = cueResponseSchema.parse(
+			await (await ask(postCue, { cue })).json(),
+		);
+		const massG = plain.mass.massG.value + 12;
+		const answer = cueResponseSchema.parse(
+			await (
+				await ask(postCue, {
+					cue,
+					measured: {
+						massG,
+						balanceFromButtMm: plain.mass.balanceFromButtMm.value,
+					},
+				})
+			).json(),
+		);
+		const again = cueResponseSchema.parse(
+			await (
+				await ask(postCue, {
+					cue: { ...cue, densities: answer.implied?.densities },
+				})
+			).json(),
+		);
+		expect(Math.abs(again.mass.massG.value - massG)).toBeLessThan(1);
+	});
 	test("cue with moisture over the year and grain arrows", async () => {
 		const answer = cueResponseSchema.parse(
 			await (
