@@ -181,9 +181,13 @@ describe("the main job", () => {
 		).toBe(true);
 		await refusal.getByRole("button", { name: /^Use / }).click();
 		await refusal.waitFor({ state: "detached" });
-		expect(
-			await page.getByRole("button", { name: "Save the spec" }).isDisabled(),
-		).toBe(false);
+		// Open again once the cues have been looked through for the new weight.
+		await expect
+			.poll(
+				() => page.getByRole("button", { name: "Save the spec" }).isDisabled(),
+				{ timeout: 30_000 },
+			)
+			.toBe(false);
 	});
 });
 
