@@ -13,13 +13,9 @@ import {
 	TAPER_LABELS,
 	woodName,
 } from "./labels";
-import {
-	cautionText,
-	type RefusalView,
-	RULE_LABELS,
-	refusalView,
-} from "./notices";
+import { cautionText, type RefusalView, refusalView } from "./notices";
 import { type FigureId, formatFigureBand, reasonSentence } from "./reasons";
+import { RULE_LABELS } from "./refusal-words";
 
 export interface FigureView {
 	readonly id: FigureId;

@@ -5,15 +5,7 @@ import type { UnitSystem } from "@/lib/units/quantity";
 import { CAUTION_WORDS, type Facts, numberIn, telling } from "./caution-words";
 import { formatLength, formatMass, formatNumber } from "./figures";
 import { FIELD_LABELS } from "./labels";
-
-/** The published equipment rules a build is checked against. */
-export const RULE_LABELS: Readonly<Record<string, string>> = {
-	"cue-length": "Length of the cue",
-	"cue-weight": "Weight of the cue",
-	"tip-width": "Width of the tip",
-	"metal-ferrule-length": "Length of a metal ferrule",
-	"tapered-form": "Tapered form",
-};
+import { REFUSAL_WORDS } from "./refusal-words";
 
 /** Words for a caution that travels beside a result. Unknown codes are shown as they are, never hidden. */
 export function cautionText(
@@ -50,88 +42,36 @@ export interface RefusalView {
 const typedGrams = (grams: number, round: (value: number) => number) =>
 	`${round(grams)} g`;
 
-/** Words for a refusal, with the nearest answer that works where one is known. */
-export function refusalView(
-	{ code, field, value, min, max, facts }: Refusal,
-	system: UnitSystem,
-): RefusalView {
-	switch (code) {
-		case "weight-below-natural": {
-			const nearestG = numberIn(facts, "nearestMassG");
-			return {
-				text: `${formatMass(Number(value), system)} cannot be built: these woods weigh about ${formatMass(numberIn(facts, "naturalMassG"), system)} with nothing added. The lightest this build can promise is ${formatMass(nearestG, system)}.`,
-				remedy: {
-					field: "wishMass",
-					answer: typedGrams(nearestG, Math.ceil),
-					label: `Use ${formatMass(nearestG, system)}`,
-				},
-			};
-		}
-		case "weight-above-bore": {
-			const nearestG = numberIn(facts, "nearestMassG");
-			return {
-				text: `${formatMass(Number(value), system)} cannot be reached: the bore that leaves sound wood holds enough for ${formatMass(nearestG, system)} at most.`,
-				remedy: {
-					field: "wishMass",
-					answer: typedGrams(nearestG, Math.floor),
-					label: `Use ${formatMass(nearestG, system)}`,
-				},
-			};
-		}
-		case "rule-broken":
-			return {
-				text: `${RULE_LABELS[String(facts?.rule)] ?? String(facts?.rule)}: ${boundText(field, value, { min, max }, system)}`,
-				remedy: null,
-			};
-		default:
-			return {
-				text: [
-					boundText(field, value, { min, max }, system),
+/** Words for a refusal, with the nearest answer that works where one is known. Unknown codes are shown as they are. */
+export function refusalView(refusal: Refusal, system: UnitSystem): RefusalView {
+	const { code, field, value, facts } = refusal;
+	const words = REFUSAL_WORDS[code];
+	const text =
+		words === undefined
+			? [
+					code.replaceAll("-", " "),
+					`${field} ${value ?? "nothing"}`,
 					...factList(facts),
-				].join("; "),
-				remedy: null,
-			};
-	}
+				].join("; ")
+			: words(refusal, system);
+	const round = REMEDY_ROUNDING[code];
+	if (round === undefined) return { text, remedy: null };
+	const nearestG = numberIn(facts, "nearestMassG");
+	return {
+		text,
+		remedy: {
+			field: "wishMass",
+			answer: typedGrams(nearestG, round),
+			label: `Use ${formatMass(nearestG, system)}`,
+		},
+	};
 }
 
-function inUnits(field: string, value: number, system: UnitSystem): string {
-	if (field.endsWith("Mm"))
-		return formatLength(
-			value,
-			system,
-			/diameter/i.test(field) ? "diameter" : "length",
-		);
-	if (field.endsWith("G")) return formatMass(value, system);
-	return formatNumber(value, Number.isInteger(value) ? 0 : 2);
-}
-
-/** "buttDiameterMm" reads "butt diameter". */
-const plainField = (field: string): string =>
-	(field.split(".").at(-1) ?? field)
-		.replace(/(Mm|G|Deg|Years|Ratio)$/, "")
-		.replace(/([A-Z])/g, " $1")
-		.toLowerCase()
-		.trim();
-
-const capital = (text: string): string =>
-	text.charAt(0).toUpperCase() + text.slice(1);
-
-function boundText(
-	field: string,
-	value: Refusal["value"],
-	{ min, max }: { min?: number; max?: number },
-	system: UnitSystem,
-): string {
-	const got =
-		typeof value === "number"
-			? inUnits(field, value, system)
-			: (value ?? "nothing");
-	const bounds = [
-		min === undefined ? "" : `at least ${inUnits(field, min, system)}`,
-		max === undefined ? "" : `at most ${inUnits(field, max, system)}`,
-	].filter(Boolean);
-	return `${capital(plainField(field))} is ${got}${bounds.length > 0 ? `; it can be ${bounds.join(" and ")}` : ""}.`;
-}
+/** A weight a refused plan can be had at, rounded to the side that works. */
+const REMEDY_ROUNDING: Readonly<Record<string, (grams: number) => number>> = {
+	"weight-below-natural": Math.ceil,
+	"weight-above-bore": Math.floor,
+};
 
 /** Words for an answer that cannot be read, naming field, value and bound. */
 export function problemText(

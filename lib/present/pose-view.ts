@@ -1,6 +1,6 @@
 import type { FittingInput } from "@/lib/advice/input";
 import { BUTT_LIMITS_MM } from "@/lib/advice/judgement";
-import { accept, type Outcome, type Refusal } from "@/lib/numerics/outcome";
+import { accept, type Outcome } from "@/lib/numerics/outcome";
 import { bodyFrom } from "@/lib/player/body";
 import { band90, type Estimate } from "@/lib/reference/estimate";
 import { GAMES } from "@/lib/reference/rules";
@@ -12,11 +12,10 @@ import {
 	formatAngle,
 	formatLength,
 	formatLengthBand,
-	formatNumber,
 	formatRatio,
 } from "./figures";
 import { BASIS_LABELS } from "./labels";
-import { cautionText, refusalView } from "./notices";
+import { cautionText } from "./notices";
 import {
 	type Picture,
 	type Posed,
@@ -102,16 +101,6 @@ export function poseSubject(input: FittingInput): Outcome<PoseSubject> {
 		tip: { value: (thin + thick) / 2 },
 		butt: { figure: { value: (BUTT_LIMITS_MM.min + BUTT_LIMITS_MM.max) / 2 } },
 	});
-}
-
-/** Why no pose can be drawn, with the numbers. */
-export function poseRefusalText(refusal: Refusal, system: UnitSystem): string {
-	const { code, value, max, facts } = refusal;
-	if (code === "bridge-out-of-reach")
-		return `No pose: at a height of ${formatLength(Number(facts?.statureMm), system, "body")} and a cloth ${formatLength(Number(facts?.clothHeightMm), system)} above the floor the bridge arm would have to be ${formatRatio(Number(value))} times as long as it is (${formatNumber(max ?? 1)} at most). Check the height, or give this table’s own height.`;
-	if (code === "contradiction")
-		return "No pose: seated and in a standing frame at once. Choose one.";
-	return refusalView(refusal, system).text;
 }
 
 function summaryOf(

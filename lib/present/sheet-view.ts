@@ -2,7 +2,8 @@ import type { SpecContent } from "@/lib/advice/spec";
 import { CITATIONS } from "@/lib/reference/citations";
 import type { UnitSystem } from "@/lib/units/quantity";
 import { type Both, formatBoth, type Quantity } from "./figures";
-import { cautionText, RULE_LABELS } from "./notices";
+import { cautionText } from "./notices";
+import { RULE_LABELS } from "./refusal-words";
 import {
 	both,
 	fittingRows,

@@ -3,13 +3,10 @@ import { describe, expect, test } from "vitest";
 import { advise } from "@/lib/advice/advise";
 import type { FittingInput } from "@/lib/advice/input";
 import { must } from "@/lib/numerics/outcome";
+import { refusalView } from "@/lib/present/notices";
 import type { Picture } from "@/lib/present/pose-drawing";
 import type { Point } from "@/lib/present/pose-props";
-import {
-	poseRefusalText,
-	poseSubject,
-	poseView,
-} from "@/lib/present/pose-view";
+import { poseSubject, poseView } from "@/lib/present/pose-view";
 
 const inputOf = (
 	player: FittingInput["player"],
@@ -141,7 +138,7 @@ test("any body and stance gives a drawing of finite numbers that holds the whole
 				);
 				if (!advice.ok) {
 					for (const refusal of advice.refusals)
-						expect(poseRefusalText(refusal, "metric")).toMatch(/\d/);
+						expect(refusalView(refusal, "metric").text).toMatch(/\d/);
 					return;
 				}
 				const view = poseView(advice.value, "metric");
@@ -234,13 +231,13 @@ describe("words", () => {
 		);
 		if (refused.ok) throw new Error("expected a refusal");
 		expect(
-			plain(refused.refusals.map((r) => poseRefusalText(r, "metric")).join()),
+			plain(refused.refusals.map((r) => refusalView(r, "metric").text).join()),
 		).toMatch(/90 cm.*950 mm.*times as long/);
 	});
 	test("seated and in a frame at once is named", () => {
 		const refused = advise(inputOf({}, { seated: true, standingFrame: true }));
 		if (refused.ok) throw new Error("expected a refusal");
-		expect(refused.refusals.map((r) => poseRefusalText(r, "metric"))).toEqual([
+		expect(refused.refusals.map((r) => refusalView(r, "metric").text)).toEqual([
 			"No pose: seated and in a standing frame at once. Choose one.",
 		]);
 	});

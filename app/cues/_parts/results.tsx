@@ -21,7 +21,8 @@ import {
 	yearView,
 } from "@/lib/present/cue-bench-view";
 import { grainView } from "@/lib/present/grain-view";
-import { RULE_LABELS, refusalView } from "@/lib/present/notices";
+import { refusalView } from "@/lib/present/notices";
+import { RULE_LABELS } from "@/lib/present/refusal-words";
 import { CITATIONS } from "@/lib/reference/citations";
 import { feltArmMassG } from "@/lib/shot/effort";
 import { shotProfile } from "@/lib/shot/profile";

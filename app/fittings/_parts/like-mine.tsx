@@ -118,11 +118,11 @@ function Answer({ found }: { found: Outcome<Found> }) {
 	if (!found.ok)
 		return (
 			<Notice kind="notice" title="Such a cue cannot be made or explained">
-				{found.refusals.map((refusal) => (
-					<p key={refusal.code + refusal.field}>
-						{refusalView(refusal, system).text}
-					</p>
-				))}
+				{found.refusals
+					.map((refusal) => refusalView(refusal, system).text)
+					.map((text) => (
+						<p key={text}>{text}</p>
+					))}
 			</Notice>
 		);
 	const view = likeMineView(found.value, system);

@@ -3,11 +3,8 @@
 import { useMemo } from "react";
 import { Notice } from "@/app/_ui/notice";
 import { PosePicture } from "@/app/_ui/pose-picture";
-import {
-	poseRefusalText,
-	poseSubject,
-	poseView,
-} from "@/lib/present/pose-view";
+import { refusalView } from "@/lib/present/notices";
+import { poseSubject, poseView } from "@/lib/present/pose-view";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import own from "./measuring.module.css";
@@ -40,7 +37,7 @@ export function StancePicture() {
 				>
 					{[...refusals, ...unbuilt].map((refusal) => (
 						<p key={`${refusal.code}-${refusal.field}`}>
-							{poseRefusalText(refusal, system)}
+							{refusalView(refusal, system).text}
 						</p>
 					))}
 				</Notice>

@@ -107,11 +107,11 @@ function Verdict({ found }: { found: Outcome<Found> }) {
 	if (!found.ok)
 		return (
 			<Notice kind="notice" title="One of the games has no cue">
-				{found.refusals.map((refusal) => (
-					<p key={refusal.code + refusal.field}>
-						{refusalView(refusal, system).text}
-					</p>
-				))}
+				{found.refusals
+					.map((refusal) => refusalView(refusal, system).text)
+					.map((text) => (
+						<p key={text}>{text}</p>
+					))}
 			</Notice>
 		);
 	const view = twoGamesView(found.value, system);
