@@ -32,10 +32,12 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
 	price: [...GROUND, "cue"],
 	trial: GROUND,
 	advice: DOMAIN,
-	forms: DOMAIN,
-	present: [...DOMAIN, "forms"],
-	records: [...DOMAIN, "forms", "present"],
-	documents: [...DOMAIN, "forms", "present"],
+	workshop: DOMAIN,
+	forms: [...DOMAIN, "workshop"],
+	words: GROUND,
+	present: [...DOMAIN, "workshop", "forms", "words"],
+	records: [...DOMAIN, "workshop", "forms", "words", "present"],
+	documents: [...DOMAIN, "workshop", "forms", "words", "present"],
 };
 
 /** Only the shell may touch the framework, the database or the machine. */

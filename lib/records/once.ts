@@ -7,7 +7,9 @@ type RequestKind =
 	| "save-spec"
 	| "add-trial-cue"
 	| "start-trial"
-	| "apply-trial-wish";
+	| "apply-trial-wish"
+	| "keep-online-cue"
+	| "open-job";
 
 /**
  * Carries out a creating request unless its key was seen before, and gives the id of its result
