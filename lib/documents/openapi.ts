@@ -17,6 +17,7 @@ import {
 	trialResponseSchema,
 } from "@/lib/forms/api-responses";
 import { cuePictureSchema } from "@/lib/forms/cue-picture-request";
+import { downloadPaths } from "./openapi-downloads";
 
 const SCHEMAS = {
 	CueBody: [cueBodySchema, "input"],
@@ -96,7 +97,7 @@ export function openApiDocument(): object {
 			title: "Cue fitting advisor: open computation",
 			version: MODEL_VERSION,
 			description:
-				"The computations behind the pages. Lengths in mm, masses in g, angles in degrees, as the names say. Every model value is an estimate with a standard deviation and its standing. Errors are RFC 9457 problem details naming field, value and bound.",
+				"The computations behind the pages, and the files of saved specs. Lengths in mm, masses in g, angles in degrees, as the names say. Every model value is an estimate with a standard deviation and its standing. Errors are RFC 9457 problem details naming field, value and bound.",
 		},
 		servers: [{ url: "/" }],
 		security: [],
@@ -252,6 +253,7 @@ export function openApiDocument(): object {
 					],
 				},
 			}),
+			...downloadPaths(problemResponse),
 		},
 		components: {
 			schemas: Object.fromEntries(

@@ -1,4 +1,4 @@
-import { existsSync } from "node:fs";
+import { existsSync, readdirSync } from "node:fs";
 import { Validator } from "@seriousme/openapi-schema-validator";
 import { describe, expect, test } from "vitest";
 import { openApiDocument } from "@/lib/documents/openapi";
@@ -18,6 +18,9 @@ interface Post {
 			};
 		};
 	};
+}
+interface Get {
+	readonly get: { readonly parameters: readonly { readonly name: string }[] };
 }
 const document = () =>
 	JSON.parse(JSON.stringify(openApiDocument())) as Record<string, unknown> & {
@@ -50,7 +53,8 @@ describe("the OpenAPI document", () => {
 			trial: trialBodySchema,
 		};
 		const paths = Object.entries(document().paths).filter(
-			([path]) => path !== "/api/v1/cue/picture",
+			([path, operations]) =>
+				"post" in operations && path !== "/api/v1/cue/picture",
 		);
 		expect(paths).toHaveLength(Object.keys(bodies).length);
 		for (const [path, { post }] of paths) {
@@ -63,6 +67,28 @@ describe("the OpenAPI document", () => {
 				path,
 			).toBe(true);
 		}
+	});
+	test("every file of a saved revision is a path with its number, revision and query", () => {
+		const folder = "app/specs/[number]/[revision]";
+		const files = readdirSync(folder).filter((name) => /\.\w+$/.test(name));
+		const served = files.filter((name) =>
+			existsSync(`${folder}/${name}/route.ts`),
+		);
+		expect(served).toHaveLength(4);
+		const { paths } = document();
+		for (const file of served) {
+			const { get } = paths[
+				`/specs/{number}/{revision}/${file}`
+			] as unknown as Get;
+			const named = get.parameters.map((one) => one.name);
+			expect(named.slice(0, 2)).toEqual(["number", "revision"]);
+			expect(named.slice(2)).toEqual(
+				file === "sheet.pdf" ? ["paper", "units"] : [],
+			);
+		}
+		expect(
+			Object.keys(paths).filter((path) => path.startsWith("/specs/")),
+		).toHaveLength(served.length);
 	});
 	test("names carry units and bounds are the forms' own", () => {
 		expect(document().components.schemas.CueBody?.properties).toMatchObject({

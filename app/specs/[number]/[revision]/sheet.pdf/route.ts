@@ -1,20 +1,14 @@
-import { z } from "zod";
 import { asUnitSystem, UNITS_COOKIE } from "@/app/_ui/preferences/choices";
 import { jobCode } from "@/lib/documents/job-code";
 import { sheetPdf } from "@/lib/documents/sheet-pdf";
+import { sheetQuerySchema } from "@/lib/forms/sheet-query";
 import { sheetHead } from "@/lib/present/sheet-head";
 import { specDownload } from "../../../_parts/download";
 import { jobAddress } from "../../../_parts/job-address";
 
-const querySchema = z.strictObject({
-	paper: z.enum(["a4", "letter"]).default("a4"),
-	/** As the reader chose before, where the address does not say. */
-	units: z.enum(["metric", "trade"]).optional(),
-});
-
 /** The job sheet on two pages at most, for the bench's printer. */
 export const GET = specDownload(
-	querySchema,
+	sheetQuerySchema,
 	async ({ spec, query, origin, request }) => {
 		const { number, revision, latestRevision, fitting, content, createdAt } =
 			spec;
