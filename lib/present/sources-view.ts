@@ -4,6 +4,11 @@ import type { SourcedConstant } from "@/lib/reference/estimate";
 import { METALS } from "@/lib/reference/metals";
 import { GAMES } from "@/lib/reference/rules";
 import { WOODS } from "@/lib/reference/woods";
+import {
+	type ASSUMED_IN,
+	type Assumption,
+	assumptionsIn,
+} from "./assumption-rows";
 import { formatNumber } from "./figures";
 import { BASIS_LABELS } from "./labels";
 
@@ -38,6 +43,28 @@ function rowOf(name: string, constant: SourcedConstant): ConstantRow {
 		standing: BASIS_LABELS[standing] + (fromMemory ? " (from memory)" : ""),
 		source: CITATIONS[source].title,
 		locator,
+	};
+}
+
+const ASSUMED_TITLES: Readonly<Record<keyof typeof ASSUMED_IN, string>> = {
+	stance: "Assumptions of the stance",
+	advice: "Judgements of the advice",
+	trial: "Assumptions about trials",
+};
+
+/** One assumption of a model; a whole number's decimals are not written. */
+function assumptionRow(one: Assumption): ConstantRow {
+	const { name, value, sd, unit, standing, source } = one;
+	const written = (single: number | string): string =>
+		typeof single === "number" ? trimmed(single) : single.replaceAll("-", " ");
+	const values = typeof value === "object" ? value : [value];
+	return {
+		name,
+		value: `${values.map(written).join("; ")} ${unit}`.trim(),
+		spread: sd === null ? "" : `± ${trimmed(sd)}`,
+		standing: BASIS_LABELS[standing],
+		source: CITATIONS[source].title,
+		locator: "",
 	};
 }
 
@@ -100,6 +127,10 @@ export function constantGroups(): ConstantGroup[] {
 				locator: "",
 			})),
 		},
+		...(["stance", "advice", "trial"] as const).map((file) => ({
+			title: ASSUMED_TITLES[file],
+			rows: assumptionsIn(file).map(assumptionRow),
+		})),
 	];
 }
 
