@@ -1,8 +1,8 @@
-import type { SpecContent } from "@/lib/advice/spec";
 import type { SheetStation } from "@/lib/build/stations";
 import type { CueDesign } from "@/lib/cue/design";
 import { sleevesOf } from "@/lib/cue/layers";
 import { domeDepthMm, outlineRadiusMm } from "@/lib/cue/taper";
+import type { BuildContent } from "@/lib/workshop/job-content";
 import { decimal } from "./decimal";
 import { type DxfEntity, type DxfPoint, dxfText } from "./dxf";
 
@@ -26,18 +26,18 @@ const TEXT_MM = 3;
 const TEXT_ROOM_MM = 5;
 
 /**
- * The turned outline of a saved spec with its stations, fittings and added weight, full size in mm.
+ * The turned outline of a frozen build with its stations, fittings and added weight, full size in mm.
  * x is the distance from the butt end, the tip at the right; the axis is y = 0. At each station of the
  * sheet the outline has a vertex with the stored diameter.
  */
 export function profileDxf(p: {
-	number: number;
-	revision: number;
-	content: SpecContent;
+	/** "SPEC 12 REVISION 1": capitals of the drawing's own alphabet. */
+	title: string;
+	build: BuildContent;
 }): string {
-	const { design, stations } = p.content;
+	const { title, build } = p;
+	const { design, stations } = build;
 	const half = halfOutline(design, stations);
-	const title = `SPEC ${p.number} REVISION ${p.revision}`;
 	const entities: DxfEntity[] = [
 		{ kind: "polyline", layer: "PROFILE", points: half, isClosed: true },
 		{
@@ -49,11 +49,11 @@ export function profileDxf(p: {
 		line("AXIS", { xMm: -15, yMm: 0 }, { xMm: design.lengthMm + 15, yMm: 0 }),
 		...stationEntities(stations),
 		...bodyEntities(design),
-		...titleEntities(title, p.content),
+		...titleEntities(title, build),
 	];
 	return dxfText({
 		comments: [
-			`${title}, models ${p.content.modelVersion}`,
+			`${title}, models ${build.modelVersion}`,
 			"Millimetres, full size. x from the butt end, the tip at the right, y = 0 on the axis.",
 			"PROFILE half the turned outline, closed along the axis; MIRROR the other half.",
 		],
@@ -199,12 +199,12 @@ function bodyEntities(design: CueDesign): DxfEntity[] {
 
 function titleEntities(
 	title: string,
-	{ design, figures }: SpecContent,
+	{ design, targets }: BuildContent,
 ): DxfEntity[] {
 	const lines = [
 		title,
 		"MILLIMETRES, FULL SIZE. X FROM THE BUTT END, TIP AT THE RIGHT",
-		`LENGTH ${decimal(design.lengthMm, 1)}  BUTT %%c${decimal(figures.butt.value, 2)}  TIP %%c${decimal(figures.tip.value, 2)}`,
+		`LENGTH ${decimal(design.lengthMm, 1)}  BUTT %%c${decimal(targets.butt.value, 2)}  TIP %%c${decimal(targets.tip.value, 2)}`,
 	];
 	return lines.map((words, i) =>
 		text({

@@ -5,10 +5,10 @@ import {
 	Text,
 	View,
 } from "@react-pdf/renderer";
-import type { SpecContent } from "@/lib/advice/spec";
 import type { SheetHead } from "@/lib/present/sheet-head";
 import { type SheetView, sheetView } from "@/lib/present/sheet-view";
 import type { UnitSystem } from "@/lib/units/quantity";
+import type { BuildContent } from "@/lib/workshop/job-content";
 import { type CuePlate, cuePlate } from "./cue-plate";
 import type { JobCode } from "./job-code";
 import { loadNamesFace } from "./pdf-alphabets";
@@ -26,14 +26,14 @@ export type Paper = keyof typeof PAPERS;
 export interface SheetPdfRequest {
 	readonly head: SheetHead;
 	readonly isInvented: boolean;
-	readonly content: SpecContent;
+	readonly build: BuildContent;
 	readonly system: UnitSystem;
 	readonly code: JobCode;
 	readonly paper: Paper;
 }
 
 /** A request with all its words and pictures made, ready to be laid out. */
-interface SheetProps extends Omit<SheetPdfRequest, "content" | "system"> {
+interface SheetProps extends Omit<SheetPdfRequest, "build" | "system"> {
 	readonly view: SheetView;
 	/** One below the other. */
 	readonly plates: readonly CuePlate[];
@@ -53,20 +53,20 @@ const FOOT_PT = 30;
  * goes on to a third page rather than leave anything out.
  */
 export async function sheetPdf({
-	content,
+	build,
 	system,
 	...request
 }: SheetPdfRequest): Promise<Buffer> {
-	const { design, figures } = content;
+	const { design, targets } = build;
 	const made = {
 		...request,
 		head: await printable(request.head),
-		view: sheetView(content, system),
+		view: sheetView(build, system),
 		plates: [
 			cuePlate({
 				design,
 				system,
-				balanceFromButtMm: figures.balance.exact,
+				balanceFromButtMm: targets.balance.value,
 				ink: "grey",
 			}),
 			cuePlate({ design, system, part: "butt", ink: "grey" }),

@@ -1,6 +1,6 @@
-import type { SpecContent } from "@/lib/advice/spec";
 import { sheetView } from "@/lib/present/sheet-view";
 import { mmToInches } from "@/lib/units/quantity";
+import type { BuildContent } from "@/lib/workshop/job-content";
 import { csvText } from "./csv";
 import { decimal } from "./decimal";
 
@@ -15,8 +15,8 @@ const QUANTITIES = [
 	["Tolerance either side", "toleranceMm"],
 ] as const;
 
-/** The diameters at stations of a saved spec, in the sheet's order, each in both units. */
-export function stationsCsv(content: SpecContent): string {
+/** The diameters at stations of a frozen build, in the sheet's order, each in both units. */
+export function stationsCsv(content: BuildContent): string {
 	const { stations } = sheetView(content, "metric");
 	return csvText(
 		[

@@ -1,7 +1,7 @@
-import type { SpecContent } from "@/lib/advice/spec";
 import { band90 } from "@/lib/reference/estimate";
 import { WOODS } from "@/lib/reference/woods";
 import type { UnitSystem } from "@/lib/units/quantity";
+import type { BuildContent } from "@/lib/workshop/job-content";
 import {
 	formatAngle,
 	formatBoth,
@@ -33,7 +33,7 @@ export const both = (quantity: Quantity, system: UnitSystem): string => {
 	return `${main} (${other})`;
 };
 
-export function woodRows({ request }: SpecContent): SheetRow[] {
+export function woodRows({ request }: BuildContent): SheetRow[] {
 	const density = (id: keyof typeof WOODS) => {
 		const { density12KgM3 } = WOODS[id];
 		const { low, high } = band90(density12KgM3);
@@ -56,7 +56,7 @@ export function woodRows({ request }: SpecContent): SheetRow[] {
 
 /** The splice in the order it is glued: which face, what wood, the flat against the axis. */
 export function spliceRows(
-	{ design, request, stations }: SpecContent,
+	{ design, request, stations }: BuildContent,
 	system: UnitSystem,
 ): SheetRow[] {
 	const points = stations
@@ -82,7 +82,7 @@ export function spliceRows(
 }
 
 export function weightRows(
-	{ naturalMassG, addedWeight, figures, design }: SpecContent,
+	{ naturalMassG, addedWeight, targets, design }: BuildContent,
 	system: UnitSystem,
 ): SheetRow[] {
 	const rows: SheetRow[] = [
@@ -91,7 +91,7 @@ export function weightRows(
 			value: both({ g: naturalMassG.value }, system),
 			note: `Nine in ten builds: ${formatMassBand(band90(naturalMassG), system)}. Weigh before boring.`,
 		},
-		{ label: "Wanted weight", value: both({ g: figures.mass.value }, system) },
+		{ label: "Wanted weight", value: both({ g: targets.mass.value }, system) },
 		{
 			label: "To be added, net",
 			value: both({ g: addedWeight.addedMassG.value, kind: "added" }, system),
@@ -123,7 +123,7 @@ export function weightRows(
 }
 
 export function fittingRows(
-	{ request, design, figures }: SpecContent,
+	{ request, design, targets }: BuildContent,
 	system: UnitSystem,
 ): SheetRow[] {
 	const { tip, ferrule, joint, endJoint, buttEndRadiusMm, lengthMm } = design;
@@ -139,7 +139,7 @@ export function fittingRows(
 	return [
 		{
 			label: "Tip",
-			value: `${both({ mm: figures.tip.value, kind: "bench" }, system)}, leather`,
+			value: `${both({ mm: targets.tip.value, kind: "bench" }, system)}, leather`,
 			note: `${fine(tip.heightMm)} high at the crown, dome radius ${fine(tip.domeRadiusMm)}`,
 		},
 		{
@@ -159,13 +159,12 @@ export function fittingRows(
 }
 
 export function playerRows(
-	{ input, gameId }: SpecContent,
+	{ hand, gripCircleReadingsMm: readings, gameId }: BuildContent,
 	system: UnitSystem,
 ): SheetRow[] {
 	const rows: SheetRow[] = [{ label: "Game", value: gameName(gameId) }];
-	if (input.hand !== undefined)
-		rows.push({ label: "Playing hand", value: HAND_LABELS[input.hand] });
-	const readings = input.player.gripCircleReadingsMm ?? [];
+	if (hand !== null)
+		rows.push({ label: "Playing hand", value: HAND_LABELS[hand] });
 	if (readings.length > 0)
 		rows.push({
 			label: "Grip circle readings",

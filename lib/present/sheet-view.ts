@@ -1,6 +1,7 @@
-import type { SpecContent } from "@/lib/advice/spec";
+import { FINISHED_TOLERANCE } from "@/lib/build/tolerance";
 import { CITATIONS } from "@/lib/reference/citations";
 import type { UnitSystem } from "@/lib/units/quantity";
+import type { BuildContent } from "@/lib/workshop/job-content";
 import { type Both, formatBoth, type Quantity } from "./figures";
 import { cautionText } from "./notices";
 import { RULE_LABELS } from "./refusal-words";
@@ -54,20 +55,15 @@ const STATION_NOTES: Readonly<Record<string, string>> = {
 	butt: "Butt end",
 };
 
-/** What the bench holds a finished cue to. Common practice, no source. */
-const ALLOWED = {
-	lengthMm: 3,
-	massG: 7,
-	balanceMm: 13,
-	diameterMm: 0.25,
-} as const;
-
 const allowed = (quantity: Quantity, system: UnitSystem): string =>
 	`± ${formatBoth(quantity, system).main}`;
 
-/** The saved spec as the bench reads it, from the stored numbers alone. */
-export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
-	const { figures } = content;
+/** A frozen build as the bench reads it, from the stored numbers alone. */
+export function sheetView(
+	content: BuildContent,
+	system: UnitSystem,
+): SheetView {
+	const { targets } = content;
 	const mm = (
 		value: number,
 		kind: "length" | "bench" | "station" = "length",
@@ -75,28 +71,28 @@ export function sheetView(content: SpecContent, system: UnitSystem): SheetView {
 	const summary = [
 		{
 			label: "Length",
-			quantity: mm(figures.length.value),
-			allowed: mm(ALLOWED.lengthMm, "station"),
+			quantity: mm(targets.length.value),
+			allowed: mm(FINISHED_TOLERANCE.lengthMm, "station"),
 		},
 		{
 			label: "Weight",
-			quantity: { g: figures.mass.value },
-			allowed: { g: ALLOWED.massG },
+			quantity: { g: targets.mass.value },
+			allowed: { g: FINISHED_TOLERANCE.massG },
 		},
 		{
 			label: "Butt diameter",
-			quantity: mm(figures.butt.value, "bench"),
-			allowed: mm(ALLOWED.diameterMm, "bench"),
+			quantity: mm(targets.butt.value, "bench"),
+			allowed: mm(FINISHED_TOLERANCE.diameterMm, "bench"),
 		},
 		{
 			label: "Tip diameter",
-			quantity: mm(figures.tip.value, "bench"),
-			allowed: mm(ALLOWED.diameterMm, "bench"),
+			quantity: mm(targets.tip.value, "bench"),
+			allowed: mm(FINISHED_TOLERANCE.diameterMm, "bench"),
 		},
 		{
 			label: "Balance point from the butt end",
-			quantity: mm(figures.balance.exact),
-			allowed: mm(ALLOWED.balanceMm, "station"),
+			quantity: mm(targets.balance.value),
+			allowed: mm(FINISHED_TOLERANCE.balanceMm, "station"),
 		},
 	];
 	return {

@@ -5,6 +5,7 @@ import { advise } from "@/lib/advice/advise";
 import { type SpecContent, specFrom } from "@/lib/advice/spec";
 import { dxfText } from "@/lib/documents/dxf";
 import { profileDxf } from "@/lib/documents/profile-dxf";
+import { buildFromSpec } from "@/lib/workshop/job-content";
 import { anyInput } from "../support/inputs";
 import { richSpec, specWith, usualSpec } from "./support/specs";
 
@@ -13,7 +14,10 @@ const WRITTEN_MM = 0.000051;
 
 /** An independent reader of the format. */
 function read(content: SpecContent) {
-	const text = profileDxf({ number: 12, revision: 3, content });
+	const text = profileDxf({
+		title: "SPEC 12 REVISION 3",
+		build: buildFromSpec(content),
+	});
 	const drawing = new DxfParser().parseSync(text);
 	if (drawing === null) throw new Error("the reader gives nothing");
 	const on = (layer: string) =>

@@ -6,6 +6,7 @@ import { PAPERS, type Paper, sheetPdf } from "@/lib/documents/sheet-pdf";
 import { sheetHead } from "@/lib/present/sheet-head";
 import { type SheetView, sheetView } from "@/lib/present/sheet-view";
 import type { UnitSystem } from "@/lib/units/quantity";
+import { buildFromSpec } from "@/lib/workshop/job-content";
 import { lettersOf, printPdf, readPdf } from "./support/pdf";
 import { boundlessSpec, richSpec, specWith, usualSpec } from "./support/specs";
 
@@ -34,7 +35,7 @@ const pdfOf = (p: {
 			modelVersion: content.modelVersion,
 		}),
 		isInvented: true,
-		content,
+		build: buildFromSpec(content),
 		system,
 		code: jobCode(ADDRESS),
 		paper,
@@ -66,7 +67,7 @@ function missing(
 	content: SpecContent,
 	system: UnitSystem = "metric",
 ): string[] {
-	const texts = textsOf(sheetView(content, system));
+	const texts = textsOf(sheetView(buildFromSpec(content), system));
 	expect(texts.length).toBeGreaterThan(150);
 	return texts.filter((text) => !letters.includes(lettersOf(text)));
 }

@@ -5,6 +5,7 @@ import { advise } from "@/lib/advice/advise";
 import { specFrom } from "@/lib/advice/spec";
 import { stationsCsv } from "@/lib/documents/stations-csv";
 import { sheetView } from "@/lib/present/sheet-view";
+import { buildFromSpec } from "@/lib/workshop/job-content";
 import { anyInput } from "../support/inputs";
 import { richSpec, usualSpec } from "./support/specs";
 
@@ -17,9 +18,9 @@ describe("stations as CSV, through a general-purpose reader", () => {
 		["rich", richSpec],
 	])("%s: every station in the sheet's order, in both units", (_, make) => {
 		const content = make();
-		const rows = read(stationsCsv(content));
+		const rows = read(stationsCsv(buildFromSpec(content)));
 		expect(rows).toHaveLength(content.stations.length);
-		const view = sheetView(content, "metric");
+		const view = sheetView(buildFromSpec(content), "metric");
 		for (const [i, row] of rows.entries()) {
 			const station = content.stations[i];
 			if (station === undefined) throw new Error(`no station ${i}`);
@@ -44,7 +45,7 @@ describe("stations as CSV, through a general-purpose reader", () => {
 		}
 	});
 	test("plain ASCII with CRLF, so that any program in any country reads the same", () => {
-		const text = stationsCsv(usualSpec());
+		const text = stationsCsv(buildFromSpec(usualSpec()));
 		expect(text).toMatch(/^[\x20-\x7e\r\n]+$/);
 		expect(text.endsWith("\r\n")).toBe(true);
 		expect(text.replaceAll("\r\n", "")).not.toMatch(/[\r\n]/);
@@ -57,7 +58,9 @@ describe("stations as CSV, through a general-purpose reader", () => {
 				const spec = advice.ok ? specFrom(advice.value, null) : advice;
 				if (!spec.ok) return;
 				made++;
-				for (const { Here, ...row } of read(stationsCsv(spec.value)))
+				for (const { Here, ...row } of read(
+					stationsCsv(buildFromSpec(spec.value)),
+				))
 					for (const field of Object.values(row))
 						expect(field).toMatch(/^\d+\.\d+$/);
 			}),

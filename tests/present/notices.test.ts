@@ -7,6 +7,7 @@ import { FIELD_NAMES } from "@/lib/forms/fields";
 import { adviceView } from "@/lib/present/advice-view";
 import { cautionText, problemText, refusalView } from "@/lib/present/notices";
 import { sheetView } from "@/lib/present/sheet-view";
+import { buildFromSpec } from "@/lib/workshop/job-content";
 import { anyInput, unsaid } from "../support/inputs";
 
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
@@ -40,7 +41,8 @@ describe("cautions", () => {
 						expect(text).toMatch(SENTENCE);
 					const spec = specFrom(advice.value, null);
 					if (spec.ok)
-						for (const text of sheetView(spec.value, system).cautions)
+						for (const text of sheetView(buildFromSpec(spec.value), system)
+							.cautions)
 							expect(text).toMatch(SENTENCE);
 				},
 			),

@@ -3,6 +3,7 @@ import { jobCode } from "@/lib/documents/job-code";
 import { sheetPdf } from "@/lib/documents/sheet-pdf";
 import { sheetQuerySchema } from "@/lib/forms/sheet-query";
 import { sheetHead } from "@/lib/present/sheet-head";
+import { buildFromSpec } from "@/lib/workshop/job-content";
 import { specDownload } from "../../../_parts/download";
 import { jobAddress } from "../../../_parts/job-address";
 
@@ -27,7 +28,7 @@ export const GET = specDownload(
 				modelVersion: content.modelVersion,
 			}),
 			isInvented: fitting.isDemo,
-			content,
+			build: buildFromSpec(content),
 			system,
 			code: jobCode(jobAddress({ origin, number, revision })),
 			paper: query.paper,

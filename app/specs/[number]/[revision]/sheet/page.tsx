@@ -10,6 +10,7 @@ import { Invented } from "@/app/_ui/source-note";
 import { jobCode } from "@/lib/documents/job-code";
 import { sheetHead } from "@/lib/present/sheet-head";
 import { sheetView } from "@/lib/present/sheet-view";
+import { buildFromSpec } from "@/lib/workshop/job-content";
 import { CodeFigure } from "../../../_parts/code-figure";
 import { ExportLinks } from "../../../_parts/exports";
 import {
@@ -90,7 +91,7 @@ export default async function SheetPage(props: SpecParams) {
 						/>
 					</>
 				}
-				view={sheetView(content, system)}
+				view={sheetView(buildFromSpec(content), system)}
 			/>
 		</>
 	);

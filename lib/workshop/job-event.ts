@@ -1,0 +1,36 @@
+import type { WaitingFor } from "./job-state";
+
+/** What can happen to a job. Kept for good, so a kind is never renamed. */
+export const JOB_EVENTS = [
+	"opened",
+	"moved",
+	"quoted",
+	"changed",
+	"agreed",
+	"due-set",
+	"noted",
+	"link-made",
+	"links-revoked",
+	"checked",
+	"player-erased",
+] as const;
+export type JobEventKind = (typeof JOB_EVENTS)[number];
+
+/** Numbers and dates of an event, by kind. */
+export interface JobEventFacts {
+	/** moved to waiting */
+	readonly waitingFor?: WaitingFor;
+	/** moved to waiting: ISO date when the wait should be over */
+	readonly expectedOn?: string;
+	/** quoted, changed, agreed */
+	readonly revision?: number;
+	/** due-set: ISO date, null where taken away */
+	readonly dueOn?: string | null;
+	/** agreed */
+	readonly via?: "page" | "bench";
+	/** checked */
+	readonly stage?: string;
+}
+
+export const isJobEventKind = (text: string): text is JobEventKind =>
+	(JOB_EVENTS as readonly string[]).includes(text);
