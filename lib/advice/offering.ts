@@ -18,10 +18,17 @@ export function offeringFrom(p: {
 	const prices = new Map<string, number | null>();
 	return {
 		priceMinor(request, hasAddedWeight) {
-			const { shaftWood, buttWood, splice, layout } = request;
+			const { shaftWood, buttWood, splice, layout, ferruleMetal } = request;
 			const plain =
 				request.splicing === undefined && request.fittings === undefined;
-			const key = [shaftWood, buttWood, splice, layout, hasAddedWeight].join();
+			const key = [
+				shaftWood,
+				buttWood,
+				splice,
+				layout,
+				ferruleMetal,
+				hasAddedWeight,
+			].join();
 			const known = plain ? prices.get(key) : undefined;
 			if (known !== undefined) return known;
 			const made = estimatePrice({

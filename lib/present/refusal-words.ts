@@ -4,6 +4,7 @@ import type { UnitSystem } from "@/lib/units/quantity";
 import { numberIn } from "./caution-words";
 import { formatLength, formatMass, formatNumber, formatRatio } from "./figures";
 import { SPLICE_LABELS, woodName } from "./labels";
+import { SETTING_REFUSAL_WORDS } from "./setting-refusal-words";
 import { waysOut } from "./ways-out";
 
 /** The published equipment rules a build is checked against. */
@@ -108,6 +109,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, Words>> = {
 		`The cue “${value}” stands on the rack twice.`,
 	"unknown-cue": ({ value }) =>
 		`Shots were noted with the cue “${value}”, which is not on the rack.`,
+	...SETTING_REFUSAL_WORDS,
 };
 
 function inUnits(field: string, value: number, system: UnitSystem): string {
@@ -123,7 +125,12 @@ function inUnits(field: string, value: number, system: UnitSystem): string {
 
 /** "buttDiameterMm" reads "butt diameter". */
 const plainField = (field: string): string =>
-	(field.split(".").at(-1) ?? field)
+	(
+		field
+			.split(".")
+			.filter((one) => !/^\d+$/.test(one))
+			.at(-1) ?? field
+	)
 		.replace(/(Mm|G|Deg|Years|Ratio)$/, "")
 		.replace(/([A-Z])/g, " $1")
 		.toLowerCase()

@@ -54,6 +54,11 @@ export function estimatePrice(p: {
 		one("layout", request.layout, list.layoutMinor[request.layout]),
 		one("shaft-wood", request.shaftWood, shaft),
 		one("butt-wood", request.buttWood, butt),
+		one(
+			"ferrule",
+			request.ferruleMetal,
+			list.ferruleMinor?.[request.ferruleMetal] ?? 0,
+		),
 	];
 	if (p.hasAddedWeight)
 		lines.push(one("added-weight", null, list.addedWeightMinor));

@@ -1,4 +1,4 @@
-import type { LayoutId, SpliceId } from "@/lib/cue/design";
+import type { FerruleMetalId, LayoutId, SpliceId } from "@/lib/cue/design";
 import type { WoodId } from "@/lib/reference/woods";
 
 /**
@@ -17,6 +17,8 @@ export interface PriceList {
 	readonly layoutMinor: Readonly<Record<LayoutId, number>>;
 	readonly shaftWoodMinor: Readonly<Partial<Record<WoodId, number>>>;
 	readonly buttWoodMinor: Readonly<Partial<Record<WoodId, number>>>;
+	/** On top of the base, for a ferrule that is not the usual one. */
+	readonly ferruleMinor?: Readonly<Partial<Record<FerruleMetalId, number>>>;
 	/** Boring, slug and plug where any weight is added. */
 	readonly addedWeightMinor: number;
 	/** Four more points between the first four. */

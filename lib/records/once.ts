@@ -9,7 +9,8 @@ type RequestKind =
 	| "start-trial"
 	| "apply-trial-wish"
 	| "keep-online-cue"
-	| "open-job";
+	| "open-job"
+	| "save-setting";
 
 /**
  * Carries out a creating request unless its key was seen before, and gives the id of its result

@@ -23,6 +23,7 @@ import { answerTrial } from "@/lib/trial/answer";
 import { cue, SNOOKER_REQUEST } from "../support/designs";
 import { unsaid } from "../support/inputs";
 import { refusalCodes, refusalCodesIn } from "../support/refusal-codes";
+import { SETTINGS_REFUSED } from "../support/settings-refused";
 
 const design = cue();
 const plan = (wish: Partial<WeightWish>) =>
@@ -152,6 +153,7 @@ const PROVOKED: Readonly<Record<string, () => Outcome<unknown>>> = {
 				},
 			],
 		}),
+	...SETTINGS_REFUSED,
 };
 
 const search = (wishes: FittingInput["wishes"]) =>
