@@ -169,6 +169,7 @@ export async function setWish(
 		requestKey,
 	});
 	revalidatePath(`/trials/${trialNumber}/results`);
+	revalidatePath("/fittings/[number]", "layout");
 	return { ok: true };
 }
 
@@ -179,5 +180,6 @@ export async function putWishBack(
 ): Promise<WishReverted> {
 	const reverted = await revertTrialWish(idSchema.parse(wishId));
 	revalidatePath(`/trials/${z.number().int().parse(trialNumber)}/results`);
+	revalidatePath("/fittings/[number]", "layout");
 	return reverted;
 }

@@ -74,10 +74,10 @@ export function adviseButt({
 			gripFromButtMm,
 		},
 	};
-	const { presentCue, wishes } = input;
+	const { presentCue } = input;
 	const figure = figureFrom({
 		evidence: [
-			...wished(wishes.buttDiameterMm),
+			...wished(input, "buttDiameterMm"),
 			ring,
 			...(isRead
 				? []

@@ -1,20 +1,41 @@
 import { type Estimate, Z90 } from "@/lib/reference/estimate";
 import type { Evidence } from "./figure";
-import type { Complaint, LikedPart, PresentCue } from "./input";
+import type {
+	Complaint,
+	FittingInput,
+	LikedPart,
+	PresentCue,
+	WishedFigure,
+} from "./input";
 
-/** A wish: the customer's own figure, which replaces every estimate. */
-export const wished = (value: number | undefined): Evidence[] =>
-	value === undefined
-		? []
-		: [
-				{
-					code: "wish",
-					value,
-					sd: 0,
-					basis: "wish",
-					sources: ["measured-here"],
-				},
-			];
+/**
+ * A wish: the customer's own figure, which replaces every estimate. One that was taken from trials
+ * replaces them too, since the trials started from the advice and weighed it (lib/trial/wish-update.ts),
+ * but is only as sure as they are.
+ */
+export function wished(
+	{ wishes, wishSpread }: FittingInput,
+	figure: WishedFigure,
+): Evidence[] {
+	const value = wishes[figure];
+	if (value === undefined) return [];
+	const tried = wishSpread?.[figure];
+	if (tried === undefined || tried.value !== value)
+		return [
+			{ code: "wish", value, sd: 0, basis: "wish", sources: ["measured-here"] },
+		];
+	const { sd, sessions, shots } = tried;
+	return [
+		{
+			code: "wish-from-trials",
+			value,
+			sd,
+			basis: "wish",
+			sources: ["measured-here", "project-judgement"],
+			facts: { sessions, shots },
+		},
+	];
+}
 
 export const fromEstimate = (
 	code: string,

@@ -2,7 +2,7 @@ import type { CitationId } from "@/lib/reference/citations";
 import { type Band, band90, type Standing } from "@/lib/reference/estimate";
 import { snapTo } from "@/lib/units/quantity";
 
-/** What a figure rests on; a wish is the customer's own word and carries no uncertainty. */
+/** What a figure rests on; a wish is the customer's own word, without uncertainty unless trials gave it. */
 export type Basis = Standing | "wish";
 
 /** One reason for a value: where it comes from, how sure it is, and the numbers a sentence needs. */
@@ -40,7 +40,7 @@ export interface Figure {
 }
 
 /**
- * Inverse-variance weighted mean of independent evidence; a wish replaces the rest.
+ * Inverse-variance weighted mean of independent evidence; a wish replaces the rest, with its own spread.
  * The textbook estimator for independent normal errors: variance 1 / Σ(1/sdᵢ²).
  * Where evidence disagrees by more than its own bands the spread is widened by the observed
  * chi-square per degree of freedom (Birge ratio), so that a conflict is shown as less sure.
@@ -54,7 +54,7 @@ export function blend(evidence: readonly Evidence[]): {
 	if (wish !== undefined)
 		return {
 			value: wish.value,
-			sd: 0,
+			sd: wish.sd,
 			weighed: [
 				{ ...wish, shareFraction: 1 },
 				...evidence
@@ -117,7 +117,9 @@ export function figureFrom({
 		step,
 		basis: heaviest.basis,
 		sureness:
-			heaviest.basis === "wish" ? "chosen" : surenessOf({ sd, feltDifference }),
+			heaviest.basis === "wish" && sd === 0
+				? "chosen"
+				: surenessOf({ sd, feltDifference }),
 		evidence: weighed,
 	};
 }

@@ -57,6 +57,24 @@ export interface Wishes {
 	readonly ferruleMetal?: "brass" | "stainless-steel";
 }
 
+/** The wishes that are figures. */
+export const WISHED_FIGURES = [
+	"lengthMm",
+	"massG",
+	"buttDiameterMm",
+	"tipDiameterMm",
+] as const satisfies readonly (keyof Wishes)[];
+export type WishedFigure = (typeof WISHED_FIGURES)[number];
+
+/** How well a wish is known that was taken from trials at the table: what stands of it only while the wish is `value`. */
+export interface WishSpread {
+	readonly value: number;
+	/** One standard deviation, above 0, in the figure's unit. */
+	readonly sd: number;
+	readonly sessions: number;
+	readonly shots: number;
+}
+
 /** What counts more or not at all for this customer, and ceilings beside the cue itself. */
 export interface Priorities {
 	readonly more?: readonly CriterionId[];
@@ -76,6 +94,8 @@ export interface FittingInput {
 	readonly level?: Level;
 	readonly presentCue: PresentCue;
 	readonly wishes: Wishes;
+	/** Of the wishes that trials gave; the others are the customer's own word. */
+	readonly wishSpread?: Readonly<Partial<Record<WishedFigure, WishSpread>>>;
 	readonly budget?: Budget;
 	readonly priorities?: Priorities;
 }

@@ -57,11 +57,11 @@ export function adviseLength({
 	reach: CueReach;
 	game: Game;
 }): { figure: Figure; cautions: Caution[] } {
-	const { presentCue, wishes } = input;
+	const { presentCue } = input;
 	const ruleMinMm = game.cueMinLengthMm?.value ?? 0;
 	const figure = figureFrom({
 		evidence: [
-			...wished(wishes.lengthMm),
+			...wished(input, "lengthMm"),
 			fromEstimate("reach", reach.lengthMm, {
 				bridgeToGripMm: reach.bridgeToGripMm.value,
 				bridgeLengthMm: reach.bridgeLengthMm.value,

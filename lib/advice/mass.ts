@@ -63,7 +63,7 @@ export function adviseMass({
 	const scale = Math.min(1, lengthMm / usualLengthMm);
 	const figure = figureFrom({
 		evidence: [
-			...wished(input.wishes.massG),
+			...wished(input, "massG"),
 			fromUsualRange("usual-mass", [usualLow * scale, usualHigh * scale]),
 			{
 				code: "equal-effort",

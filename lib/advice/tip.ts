@@ -33,7 +33,7 @@ export function adviseTip({
 				};
 	return figureFrom({
 		evidence: [
-			...wished(input.wishes.tipDiameterMm),
+			...wished(input, "tipDiameterMm"),
 			prior,
 			...fromPresentCue({
 				cue: input.presentCue,

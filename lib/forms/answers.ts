@@ -11,6 +11,7 @@ import {
 	type FieldName,
 } from "./fields";
 import { fittingInputSchema } from "./fitting-input";
+import { type TakenWish, wishSpreadOf } from "./taken-wishes";
 
 /** What is wrong with one answer, as data: `lib/present` words it. */
 export interface AnswerProblem {
@@ -231,11 +232,13 @@ export interface ReadAnswers {
 
 /**
  * Turns stored answers into the domain input. An answer that cannot be read counts as left out and
- * is reported, so that one slip never hides the rest of a fitting.
+ * is reported, so that one slip never hides the rest of a fitting. `taken` are the wishes that were
+ * taken from trials and stand: theirs go with their spread as long as they read as they were taken.
  */
 export function readAnswers(
 	answers: Answers,
 	system: UnitSystem = "metric",
+	taken: readonly TakenWish[] = [],
 ): ReadAnswers {
 	const problems: AnswerProblem[] = [];
 	const answered: FieldName[] = [];
@@ -254,7 +257,13 @@ export function readAnswers(
 		answered.push(name);
 		if ("path" in field) place(tree, field.path, reading.value);
 	}
-	return { input: fittingInputSchema.parse(tree), problems, answered };
+	const input = fittingInputSchema.parse(tree);
+	const wishSpread = wishSpreadOf({ answers, wishes: input.wishes, taken });
+	return {
+		input: wishSpread === null ? input : { ...input, wishSpread },
+		problems,
+		answered,
+	};
 }
 
 function place(

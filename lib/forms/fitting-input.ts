@@ -126,6 +126,27 @@ export const wishesSchema = z.strictObject({
 	ferruleMetal: z.enum(CHOICES.ferruleMetal).optional(),
 });
 
+const wishSpreadOf = ({ min, max }: QuantityBound) =>
+	z
+		.strictObject({
+			value: quantity({ min, max }),
+			sd: z
+				.number()
+				.positive()
+				.max(max - min),
+			sessions: z.number().int().min(1),
+			shots: z.number().int().min(1),
+		})
+		.optional();
+
+/** Spread of the wishes that trials gave. */
+export const wishSpreadSchema = z.strictObject({
+	lengthMm: wishSpreadOf(BOUNDS.cueLengthMm),
+	massG: wishSpreadOf(BOUNDS.cueMassG),
+	buttDiameterMm: wishSpreadOf(BOUNDS.buttDiameterMm),
+	tipDiameterMm: wishSpreadOf(BOUNDS.tipDiameterMm),
+});
+
 export const prioritiesSchema = z.strictObject({
 	more: z.array(z.enum(CHOICES.criterion)).optional(),
 	none: z.array(z.enum(CHOICES.criterion)).optional(),
@@ -147,6 +168,7 @@ export const fittingInputSchema = z.strictObject({
 	level: z.enum(CHOICES.level).optional(),
 	presentCue: presentCueSchema.prefault({}),
 	wishes: wishesSchema.prefault({}),
+	wishSpread: wishSpreadSchema.optional(),
 	budget: z.enum(CHOICES.budget).optional(),
 	priorities: prioritiesSchema.optional(),
 	/** Tried and not possible, unlike what was not asked. No figure moves by it. */

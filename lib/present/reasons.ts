@@ -62,6 +62,9 @@ const fact = ({ code, facts }: Evidence, name: string): number => {
 	return value;
 };
 
+const counted = (count: number, noun: string): string =>
+	`${formatNumber(count)} ${noun}${count === 1 ? "" : "s"}`;
+
 /** One sentence on why this evidence points to its value. */
 export function reasonSentence(
 	id: FigureId,
@@ -73,6 +76,8 @@ export function reasonSentence(
 	switch (evidence.code) {
 		case "wish":
 			return `You asked for ${at}.`;
+		case "wish-from-trials":
+			return `You asked for ${at}, the best by ${counted(fact(evidence, "shots"), "shot")} in ${counted(fact(evidence, "sessions"), "trial")} at the table; the band is what those leave open.`;
 		case "reach":
 			return `From bridge hand to grip hand is about ${formatLength(fact(evidence, "bridgeToGripMm"), system)}; with a bridge of ${formatLength(fact(evidence, "bridgeLengthMm"), system)} in front and ${formatLength(fact(evidence, "gripFromButtMm"), system)} behind the hand that makes ${at}.`;
 		case "present-used":

@@ -142,6 +142,20 @@ describe("a trial from rack to wish", () => {
 		expect(
 			await page.getByLabel("Wanted weight", { exact: true }).inputValue(),
 		).toBe(`${wished} g`);
+		// Known as well as the trial says: on the page, and on the spec that the server computes.
+		const fromTrials = page.getByText(
+			`You asked for ${wished} g, the best by 20 shots in 1 trial at the table`,
+		);
+		await fromTrials.first().waitFor();
+		await button(page, "Save the spec").click();
+		await page.waitForURL(/\/specs\/\d+\/1$/);
+		const saved = await page.request.get(`${page.url()}/spec.json`);
+		expect(await saved.json()).toMatchObject({
+			spec: {
+				input: { wishSpread: { massG: { value: Number(wished), shots: 20 } } },
+				figures: { mass: { value: Number(wished) } },
+			},
+		});
 		await page.goto(results);
 		await button(page, "Put it back").click();
 		await page
@@ -151,6 +165,8 @@ describe("a trial from rack to wish", () => {
 		expect(
 			await page.getByLabel("Wanted weight", { exact: true }).inputValue(),
 		).toBe("");
+		await page.getByText(/^Best of .* cues/).waitFor();
+		expect(await fromTrials.count()).toBe(0);
 
 		await page.goto(browser.at("/players"));
 		await page.getByLabel("Search by name").fill(player);

@@ -408,7 +408,12 @@ describe("a wish set from a trial", () => {
 			fittingId,
 			field: "wishMass",
 			after: "489 g",
-			offer: { field: "massG", value: 489.2, sd: 20 },
+			offer: {
+				field: "massG",
+				value: 489.2,
+				sd: 20,
+				because: { sessions: 1, shots: 40 },
+			},
 			requestKey,
 		});
 	const wishIn = async (number: number) =>
@@ -421,6 +426,9 @@ describe("a wish set from a trial", () => {
 			stature: "178 cm",
 		});
 		const wishId = await apply(trial, id);
+		expect((await getFitting(number))?.takenWishes).toEqual([
+			{ field: "wishMass", after: "489 g", sd: 20, sessions: 1, shots: 40 },
+		]);
 		expect(await wishIn(number)).toBe("489 g");
 		expect((await getFitting(number))?.answers.stature).toBe("178 cm");
 		expect((await getTrial(trial.number))?.wishes).toMatchObject([
@@ -428,6 +436,7 @@ describe("a wish set from a trial", () => {
 		]);
 		expect(await revertTrialWish(wishId)).toEqual({ ok: true });
 		expect(await wishIn(number)).toBe("530 g");
+		expect((await getFitting(number))?.takenWishes).toEqual([]);
 		expect(await revertTrialWish(wishId)).toEqual({ ok: true });
 		expect(
 			(await getTrial(trial.number))?.wishes[0]?.revertedAt,

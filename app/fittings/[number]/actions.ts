@@ -8,7 +8,9 @@ import { specFrom } from "@/lib/advice/spec";
 import { answersSchema, readAnswers } from "@/lib/forms/answers";
 import type { Answers } from "@/lib/forms/fields";
 import { CHOICES } from "@/lib/forms/fitting-input";
+import type { TakenWish } from "@/lib/forms/taken-wishes";
 import { problemText, refusalView } from "@/lib/present/notices";
+import type { FittingRecord } from "@/lib/records/fittings/data";
 import { getFitting } from "@/lib/records/fittings/loaders";
 import { saveAnswers, startFitting } from "@/lib/records/fittings/mutations";
 import { saveSpec } from "@/lib/records/specs/mutations";
@@ -43,6 +45,7 @@ const refitSchema = z.strictObject({
 interface Current {
 	readonly answers: Answers;
 	readonly revision: number;
+	readonly takenWishes: readonly TakenWish[];
 }
 
 export type Kept =
@@ -59,11 +62,7 @@ export async function keepAnswers(request: {
 	if (saved.ok) return saved;
 	if (saved.conflict === null)
 		throw new Error(`fitting ${request.fittingId} is gone`);
-	const { answers, revision } = saved.conflict;
-	return {
-		ok: false,
-		conflict: { answers: answersSchema.parse(answers), revision },
-	};
+	return { ok: false, conflict: currentOf(saved.conflict) };
 }
 
 /** What the server has by now; null where the fitting is gone. */
@@ -71,12 +70,14 @@ export async function currentAnswers(
 	fittingNumber: number,
 ): Promise<Current | null> {
 	const fitting = await getFitting(numberSchema.parse(fittingNumber));
-	if (fitting === null) return null;
-	return {
-		answers: answersSchema.parse(fitting.answers),
-		revision: fitting.revision,
-	};
+	return fitting && currentOf(fitting);
 }
+
+const currentOf = (fitting: FittingRecord): Current => ({
+	answers: answersSchema.parse(fitting.answers),
+	revision: fitting.revision,
+	takenWishes: fitting.takenWishes,
+});
 
 export type SpecResult =
 	| { readonly ok: true; readonly number: number; readonly revision: number }
@@ -105,7 +106,11 @@ export async function freezeSpec(request: {
 				"The answers were changed on another device. Look at the figures again, then save.",
 			],
 		};
-	const { input, problems } = readAnswers(answersSchema.parse(fitting.answers));
+	const { input, problems } = readAnswers(
+		answersSchema.parse(fitting.answers),
+		"metric",
+		fitting.takenWishes,
+	);
 	if (problems.length > 0)
 		return {
 			ok: false,

@@ -17,7 +17,7 @@ export default async function FittingLayout({
 		? await getFitting(Number(number))
 		: null;
 	if (fitting === null) notFound();
-	const { id, player, isDemo, answers, revision, spec } = fitting;
+	const { id, player, isDemo, answers, revision, takenWishes, spec } = fitting;
 	return (
 		<FittingDesk
 			key={id}
@@ -28,6 +28,7 @@ export default async function FittingLayout({
 				isDemo,
 				answers: answersSchema.parse(answers),
 				revision,
+				takenWishes,
 				specNumber: spec?.number ?? null,
 			}}
 		>

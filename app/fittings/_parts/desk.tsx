@@ -14,6 +14,7 @@ import { type Advice, advise } from "@/lib/advice/advise";
 import { type ReadAnswers, readAnswers } from "@/lib/forms/answers";
 import type { Answers } from "@/lib/forms/fields";
 import { answersFrom, type FormValues, formFrom } from "@/lib/forms/fitting";
+import type { TakenWish } from "@/lib/forms/taken-wishes";
 import type { Outcome } from "@/lib/numerics/outcome";
 import type { UnitSystem } from "@/lib/units/quantity";
 import { type Conflict, type SaveState, useAutosave } from "./use-autosave";
@@ -25,6 +26,7 @@ export interface DeskFitting {
 	readonly isDemo: boolean;
 	readonly answers: Answers;
 	readonly revision: number;
+	readonly takenWishes: readonly TakenWish[];
 	/** Number of the spec saved from this fitting, null before the first. */
 	readonly specNumber: number | null;
 }
@@ -70,6 +72,7 @@ export function FittingDesk({
 		state: saveState,
 		conflicts,
 		draftDamaged,
+		takenWishes,
 		flush,
 	} = useAutosave({
 		fittingId: fitting.id,
@@ -84,7 +87,10 @@ export function FittingDesk({
 		[setValue],
 	);
 	const settled = useDeferredValue(answers);
-	const read = useMemo(() => readAnswers(settled, system), [settled, system]);
+	const read = useMemo(
+		() => readAnswers(settled, system, takenWishes),
+		[settled, system, takenWishes],
+	);
 	const advice = useMemo(() => advise(read.input), [read]);
 	const desk = useMemo<Desk>(
 		() => ({

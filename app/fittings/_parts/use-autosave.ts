@@ -3,6 +3,7 @@
 import { useCallback, useEffect, useRef, useState } from "react";
 import type { Answers, FieldName } from "@/lib/forms/fields";
 import { mergeAnswers } from "@/lib/forms/merge";
+import type { TakenWish } from "@/lib/forms/taken-wishes";
 import { currentAnswers, keepAnswers } from "../[number]/actions";
 import { dropDraft, keepDraft, readDraft } from "./draft";
 
@@ -17,6 +18,12 @@ export interface Conflict {
 const REST_MS = 700;
 /** After a failure it is tried again this often. */
 const RETRY_MS = 5000;
+
+/** What the server has of a fitting. */
+interface Stored {
+	readonly answers: Answers;
+	readonly revision: number;
+}
 
 const same = (a: Answers, b: Answers) =>
 	JSON.stringify(a) === JSON.stringify(b);
@@ -37,21 +44,24 @@ export function useAutosave({
 	/** The form's present content. */
 	answers: Answers;
 	/** What the page was rendered with. */
-	server: { readonly answers: Answers; readonly revision: number };
+	server: Stored & { readonly takenWishes: readonly TakenWish[] };
 	put: (answers: Answers) => void;
 }): {
 	state: SaveState;
 	conflicts: readonly Conflict[];
 	draftDamaged: boolean;
+	/** Wishes that trials gave and that stand, as the server last said. */
+	takenWishes: readonly TakenWish[];
 	/** Resolves with the revision all typing is stored under, or null when it could not be sent. */
 	flush: () => Promise<number | null>;
 } {
-	const base = useRef(server);
+	const base = useRef<Stored>(server);
 	const mine = useRef(answers);
 	const sending = useRef<Promise<boolean> | null>(null);
 	const [state, setState] = useState<SaveState>("saved");
 	const [conflicts, setConflicts] = useState<readonly Conflict[]>([]);
 	const [draftDamaged, setDraftDamaged] = useState(false);
+	const [takenWishes, setTakenWishes] = useState(server.takenWishes);
 	const [isReady, setReady] = useState(false);
 
 	/** Takes what the server has in, keeping what is typed here. */
@@ -82,7 +92,10 @@ export function useAutosave({
 			revision: base.current.revision,
 		});
 		if (result.ok) base.current = { answers: sent, revision: result.revision };
-		else takeIn(result.conflict);
+		else {
+			takeIn(result.conflict);
+			setTakenWishes(result.conflict.takenWishes);
+		}
 		return same(mine.current, base.current.answers);
 	}, [fittingId, takeIn]);
 
@@ -125,7 +138,13 @@ export function useAutosave({
 			if (document.visibilityState !== "visible") return;
 			try {
 				const now = await currentAnswers(fittingNumber);
-				if (now !== null && now.revision > base.current.revision) takeIn(now);
+				if (now === null) return;
+				if (now.revision > base.current.revision) takeIn(now);
+				setTakenWishes((known) =>
+					JSON.stringify(known) === JSON.stringify(now.takenWishes)
+						? known
+						: now.takenWishes,
+				);
 			} catch {
 				setState("on-device");
 			}
@@ -160,5 +179,5 @@ export function useAutosave({
 		async () => ((await send()) ? base.current.revision : null),
 		[send],
 	);
-	return { state, conflicts, draftDamaged, flush };
+	return { state, conflicts, draftDamaged, takenWishes, flush };
 }

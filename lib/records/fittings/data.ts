@@ -1,6 +1,7 @@
 import "server-only";
 import { z } from "zod";
 import type { Prisma } from "@/generated/prisma/client";
+import type { TakenWish } from "@/lib/forms/taken-wishes";
 
 /**
  * Answers as stored: field name to the text as typed, or a list of texts. Which names there are is
@@ -36,6 +37,8 @@ export interface FittingSummary {
 
 export interface FittingRecord extends FittingSummary {
 	readonly answers: StoredAnswers;
+	/** Wishes that trials gave and that were not put back, latest first. */
+	readonly takenWishes: readonly TakenWish[];
 	/** The earlier fitting whose answers this one began with. */
 	readonly basedOn: { readonly id: string; readonly number: number } | null;
 }
@@ -65,6 +68,11 @@ export const openFittingSelection = {
 	...fittingSelection,
 	answers: true,
 	basedOn: { select: { id: true, number: true } },
+	trialWishes: {
+		select: { field: true, after: true, offer: true },
+		where: { revertedAt: null },
+		orderBy: [{ appliedAt: "desc" }, { id: "desc" }],
+	},
 } as const satisfies Prisma.FittingSelect;
 
 type SummaryRow = Prisma.FittingGetPayload<{ select: typeof fittingSelection }>;
@@ -80,12 +88,26 @@ export const toSummary = ({ spec, ...row }: SummaryRow): FittingSummary => ({
 	},
 });
 
+/** Of an offer as it was kept: what the advice needs of it. */
+const offerSchema = z.object({
+	sd: z.number().positive(),
+	because: z.object({
+		sessions: z.number().int(),
+		shots: z.number().int(),
+	}),
+});
+
 export const toFitting = ({
 	answers,
 	basedOn,
+	trialWishes,
 	...row
 }: OpenRow): FittingRecord => ({
 	...toSummary(row),
 	answers: storedAnswersSchema.parse(answers),
+	takenWishes: trialWishes.map(({ field, after, offer }) => {
+		const { sd, because } = offerSchema.parse(offer);
+		return { field, after, sd, ...because };
+	}),
 	basedOn,
 });
