@@ -24,7 +24,7 @@ export type TargetId = "length" | "mass" | "butt" | "tip" | "balance";
 export interface BuildContent extends FrozenBuild {
 	readonly modelVersion: string;
 	readonly targets: Readonly<Record<TargetId, Target>>;
-	/** The woods with the densities the build was worked out with. */
+	/** The woods to pick, see withBillets; empty until then. */
 	readonly billets: readonly BilletPick[];
 	readonly hand: "right" | "left" | null;
 	readonly gripCircleReadingsMm: readonly number[];
@@ -47,7 +47,7 @@ export function buildFromSpec(spec: SpecContent): BuildContent {
 			tip: target("tip"),
 			balance: target("balance"),
 		},
-		billets: billetsOf(spec),
+		billets: [],
 		hand: input.hand ?? null,
 		gripCircleReadingsMm: input.player.gripCircleReadingsMm ?? [],
 	};
@@ -93,22 +93,34 @@ export function buildFromRequest(wish: BuildWish): Outcome<BuildContent> {
 				basis: wish.balanceFromButtMm === null ? "derived" : "wish",
 			},
 		},
-		billets: billetsOf(frozen.value),
+		billets: [],
 		hand,
 		gripCircleReadingsMm,
 	});
 }
 
+/**
+ * The build with the billets to pick, which takes up to a second for a butt of many points: worked out
+ * once where a job is opened or a sheet is printed, not while a cue is being put together.
+ */
+export function withBillets(build: BuildContent): BuildContent {
+	const { design, targets, addedWeight } = build;
+	return {
+		...build,
+		billets: billetPicks({
+			design,
+			wanted: {
+				massG: targets.mass.value,
+				balanceFromButtMm: targets.balance.value,
+			},
+			metal: addedWeight.metal,
+		}),
+	};
+}
+
 const balanceOf = ({ plan, natural }: Build): number =>
 	(plan.ok ? plan.value.balanceAfterFromButtMm : natural.balanceFromButtMm)
 		.value;
-
-const billetsOf = ({ design, addedWeight }: FrozenBuild) =>
-	billetPicks({
-		design,
-		wantedMassG: addedWeight.wantedMassG,
-		metal: addedWeight.metal,
-	});
 
 /** The build's own members, without the spec's others. */
 const frozenOf = (spec: SpecContent): FrozenBuild => ({
