@@ -281,7 +281,7 @@ function place(
 	tree[head] = branch;
 }
 
-const answerSchema = z.union([
+export const answerSchema = z.union([
 	z.string().max(MAX_NOTES_LENGTH * 2),
 	z.array(z.string().max(200)).max(64),
 ]);

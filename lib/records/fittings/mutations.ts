@@ -22,10 +22,13 @@ export type AnswersSaved =
  * begins with that one's answers. Throws where the player or the earlier fitting is not there.
  */
 export async function startFitting({
+	id: givenId,
 	playerId,
 	requestKey,
 	basedOnFittingId,
 }: {
+	/** A UUID made where the fitting was begun; one is made here where it is left out. */
+	id?: string;
 	playerId: string;
 	requestKey: string;
 	basedOnFittingId?: string;
@@ -53,6 +56,7 @@ export async function startFitting({
 				}
 				const created = await transaction.fitting.create({
 					data: {
+						id: givenId,
 						number: await takeNumber(transaction, "fitting"),
 						playerId,
 						answers,

@@ -18,9 +18,14 @@ export type PlayerSaved =
 
 /** Creates a player once for each request key. Throws a ZodError for fields no form lets through. */
 export async function createPlayer({
+	id: givenId,
 	requestKey,
 	...given
-}: NewPlayer & { requestKey: string }): Promise<PlayerRecord> {
+}: NewPlayer & {
+	/** A UUID made where the player was first named; one is made here where it is left out. */
+	id?: string;
+	requestKey: string;
+}): Promise<PlayerRecord> {
 	const fields = playerFieldsSchema.parse({
 		birthDate: null,
 		sex: null,
@@ -34,7 +39,7 @@ export async function createPlayer({
 			{ key: requestKey, kind: "create-player" },
 			async () => {
 				const created = await transaction.player.create({
-					data: { ...fields, searchName: searchable(fields.name) },
+					data: { id: givenId, ...fields, searchName: searchable(fields.name) },
 				});
 				return created.id;
 			},
