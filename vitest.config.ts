@@ -2,7 +2,7 @@ import { fileURLToPath } from "node:url";
 import { defineConfig } from "vitest/config";
 
 const root = fileURLToPath(new URL(".", import.meta.url));
-const alias = {
+export const alias = {
 	"@": root.replace(/\/$/, ""),
 	// The package only guards bundles; outside one it would throw.
 	"server-only": `${root}node_modules/server-only/empty.js`,

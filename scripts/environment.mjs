@@ -51,19 +51,20 @@ export function readEnvironment(env) {
 	if ("problem" in database) problems.push(database.problem);
 	if (problems.length > 0) throw new EnvironmentError(problems);
 	const { file, variable } = database;
-	try {
-		mkdirSync(dirname(file), { recursive: true });
-		accessSync(dirname(file), constants.W_OK);
-	} catch (error) {
-		throw new EnvironmentError([
-			`${variable}: cannot write in ${dirname(file)} (${error.code ?? error.message})`,
-		]);
-	}
+	if (file !== null)
+		try {
+			mkdirSync(dirname(file), { recursive: true });
+			accessSync(dirname(file), constants.W_OK);
+		} catch (error) {
+			throw new EnvironmentError([
+				`${variable}: cannot write in ${dirname(file)} (${error.code ?? error.message})`,
+			]);
+		}
 	return {
 		host,
 		port,
-		databaseFile: file,
-		databaseUrl: pathToFileURL(file).href,
+		databaseUrl: database.url,
+		databaseName: database.name,
 		isLoopback:
 			host === "localhost" || host === "::1" || host.startsWith("127."),
 	};
@@ -73,22 +74,57 @@ export function readEnvironment(env) {
 function databaseFile(env) {
 	const url = env.DATABASE_URL;
 	if (!url) {
-		return {
-			file: resolve(env.DATA_DIR || "data", DATABASE_NAME),
-			variable: "DATA_DIR",
-		};
+		const file = resolve(env.DATA_DIR || "data", DATABASE_NAME);
+		return inFile(file, "DATA_DIR");
 	}
 	const variable = "DATABASE_URL";
+	if (/^postgres(ql)?:\/\//.test(url)) return onServer(url);
 	const path = url.slice("file:".length);
 	if (!url.startsWith("file:") || path === "" || /[?]|:memory:/.test(path)) {
 		return {
-			problem: `DATABASE_URL must name a SQLite file as file:<path>, such as file:${join("data", DATABASE_NAME)}; got one that begins with "${url.split(":")[0]}:"`,
+			problem: `DATABASE_URL must name a SQLite file as file:<path>, such as file:${join("data", DATABASE_NAME)}, or a PostgreSQL database as postgresql://user@host/name; got one that begins with "${url.split(":")[0]}:"`,
 		};
 	}
-	return {
-		file: url.startsWith("file://") ? fileURLToPath(url) : resolve(path),
+	return inFile(
+		url.startsWith("file://") ? fileURLToPath(url) : resolve(path),
 		variable,
+	);
+}
+
+/**
+ * @param {string} file
+ * @param {string} variable
+ */
+const inFile = (file, variable) => ({
+	file,
+	variable,
+	url: pathToFileURL(file).href,
+	name: file,
+});
+
+/** The name leaves the user and the password out: it is printed. @param {string} url */
+function onServer(url) {
+	const parsed = tryParse(url);
+	if (parsed === null || parsed.hostname === "" || parsed.pathname.length < 2)
+		return {
+			problem:
+				"DATABASE_URL must name a PostgreSQL database as postgresql://user@host/name",
+		};
+	return {
+		file: null,
+		variable: "DATABASE_URL",
+		url,
+		name: `${parsed.host}${parsed.pathname}`,
 	};
+}
+
+/** @param {string} url */
+function tryParse(url) {
+	try {
+		return new URL(url);
+	} catch {
+		return null; // said by the caller
+	}
 }
 
 /**

@@ -12,6 +12,13 @@ import { fileURLToPath } from "node:url";
 
 const STAMP = "generated/stamp";
 const ENGINE = "scripts/schema-engine.mjs";
+const POSTGRESQL_SCHEMA = "generated/postgresql.prisma";
+
+/** The one schema, told for PostgreSQL. */
+export const postgresqlSchema = () =>
+	readFileSync("prisma/schema.prisma", "utf8")
+		.replace('provider = "sqlite"', 'provider = "postgresql"')
+		.replace('"../generated/prisma"', '"./postgresql"');
 
 /**
  * Generates the database client where the schema or the ORM's version has changed since the last
@@ -23,26 +30,34 @@ export function generate() {
 	for (const file of [
 		"prisma/schema.prisma",
 		"node_modules/prisma/package.json",
+		"scripts/generate.mjs",
 	])
 		hash.update(readFileSync(file));
 	const wanted = hash.digest("hex");
 	if (
 		existsSync(STAMP) &&
 		existsSync("generated/prisma/client.ts") &&
+		existsSync("generated/postgresql/client.ts") &&
 		readFileSync(STAMP, "utf8") === wanted
 	)
 		return false;
 
-	const { status, stdout, stderr } = spawnSync(
-		execPath,
-		["node_modules/prisma/build/index.js", "generate"],
-		{ encoding: "utf8", env: ormEnvironment() },
-	);
-	if (status !== 0)
-		throw new Error(
-			`generating the database client failed:\n${stdout}${stderr}`,
-		);
 	mkdirSync("generated", { recursive: true });
+	writeFileSync(POSTGRESQL_SCHEMA, postgresqlSchema());
+	for (const schema of ["prisma/schema.prisma", POSTGRESQL_SCHEMA]) {
+		const { status, stdout, stderr } = spawnSync(
+			execPath,
+			[
+				"node_modules/prisma/build/index.js",
+				...["generate", "--schema", schema],
+			],
+			{ encoding: "utf8", env: ormEnvironment() },
+		);
+		if (status !== 0)
+			throw new Error(
+				`generating the database client of ${schema} failed:\n${stdout}${stderr}`,
+			);
+	}
 	writeFileSync(STAMP, wanted);
 	return true;
 }

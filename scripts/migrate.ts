@@ -1,6 +1,6 @@
 import { migrate } from "@/lib/records/migrate";
 
-const applied = migrate(process.env.DATABASE_URL);
+const applied = await migrate(process.env.DATABASE_URL);
 console.log(
 	applied.length > 0
 		? `migrated: ${applied.join(", ")}`

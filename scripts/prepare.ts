@@ -1,9 +1,10 @@
 import { closeDatabase } from "@/lib/records/database";
-import { MigrationError, migrate } from "@/lib/records/migrate";
+import { migrate } from "@/lib/records/migrate";
+import { MigrationError } from "@/lib/records/migration-files";
 import { seedDemo } from "@/seed/seed";
 
 try {
-	const applied = migrate(process.env.DATABASE_URL);
+	const applied = await migrate(process.env.DATABASE_URL);
 	if (applied.length > 0) console.log(`migrated: ${applied.join(", ")}`);
 	const players = await seedDemo();
 	if (players > 0) console.log(`added ${players} invented demo players`);

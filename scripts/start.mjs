@@ -79,7 +79,7 @@ try {
 		process.on("exit", release);
 		if (!built) console.log("nothing changed since the last build");
 	}
-	console.log(`data in ${environment.databaseFile}`);
+	console.log(`data in ${environment.databaseName}`);
 	serve(environment);
 } catch (error) {
 	const isForTheReader =

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { answersSchema } from "@/lib/forms/answers";
-import { database } from "@/lib/records/database";
+import { inTransaction } from "@/lib/records/database";
 import { takeNumber } from "@/lib/records/numbers";
 import { playerFieldsSchema } from "@/lib/records/players/data";
 import { searchable } from "@/lib/records/search";
@@ -37,7 +37,7 @@ export function readDemo() {
  */
 export async function seedDemo(): Promise<number> {
 	const entries = readDemo();
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		if ((await transaction.player.count()) > 0) return 0;
 		for (const { player, fitting, at } of entries) {
 			const stamps = { isDemo: true, createdAt: at, updatedAt: at };

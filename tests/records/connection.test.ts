@@ -3,7 +3,7 @@ import { connect } from "@/lib/records/connection";
 import { database } from "@/lib/records/database";
 import { temporaryDatabase } from "../support/database";
 
-const { url } = temporaryDatabase();
+const own = temporaryDatabase();
 
 const WANTED = [
 	["foreign_keys", 1n],
@@ -66,7 +66,7 @@ test("a statement that fails inside a transaction undoes what came before it", a
 });
 
 test("another client sees what was committed, through a file name with spaces and signs", async () => {
-	const other = connect(url);
+	const other = connect(own.url);
 	await database().sequence.create({ data: { name: "seen", next: 7 } });
 	expect(await other.sequence.findMany()).toEqual([{ name: "seen", next: 7 }]);
 	await other.$disconnect();

@@ -2,7 +2,8 @@ import { cpSync, mkdirSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import Database from "libsql";
 import { afterEach, beforeEach, describe, expect, test } from "vitest";
-import { MigrationError, migrate } from "@/lib/records/migrate";
+import { migrateSqlite as migrate } from "@/lib/records/migrate-sqlite";
+import { MigrationError } from "@/lib/records/migration-files";
 import { temporaryFolder } from "../support/database";
 
 let folder: ReturnType<typeof temporaryFolder>;
@@ -97,7 +98,7 @@ describe("applying", () => {
 
 	test("an address that is not a SQLite file is refused by name", () => {
 		expect(() => migrate("mysql://u:secret@h/d", migrations)).toThrow(
-			/^DATABASE_URL must name a SQLite file as file:<path>, got mysql:…$/,
+			/^DATABASE_URL must name a SQLite file as file:<path> or a PostgreSQL database as postgresql:\/\/…, got mysql:…$/,
 		);
 		expect(() => migrate(undefined, migrations)).toThrow(
 			/^DATABASE_URL is not set/,

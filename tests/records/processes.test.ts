@@ -7,7 +7,7 @@ import { createPlayer } from "@/lib/records/players/mutations";
 import { listRevisions } from "@/lib/records/specs/loaders";
 import { temporaryDatabase } from "../support/database";
 
-const { url } = temporaryDatabase();
+const own = temporaryDatabase();
 
 const PROCESSES = 4;
 const WRITES = 5;
@@ -32,7 +32,7 @@ test("processes that write at once give no number twice and lose no update", asy
 					...[player.id, shared.number, `process${i}`, WRITES].map(String),
 				],
 				{
-					env: { ...process.env, DATABASE_URL: url },
+					env: { ...process.env, DATABASE_URL: own.url },
 					stdio: ["ignore", "inherit", "pipe"],
 				},
 			);

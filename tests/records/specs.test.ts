@@ -1,16 +1,14 @@
-import Database from "libsql";
 import { beforeEach, describe, expect, test } from "vitest";
 import { contentSha256 } from "@/lib/records/canonical";
 import { database } from "@/lib/records/database";
 import { getFitting, listFittings } from "@/lib/records/fittings/loaders";
 import { startFitting } from "@/lib/records/fittings/mutations";
-import { databaseFile } from "@/lib/records/location";
 import { createPlayer } from "@/lib/records/players/mutations";
 import { getSpecRevision, listRevisions } from "@/lib/records/specs/loaders";
 import { saveSpec } from "@/lib/records/specs/mutations";
-import { temporaryDatabase } from "../support/database";
+import { direct, temporaryDatabase } from "../support/database";
 
-const { url } = temporaryDatabase();
+const own = temporaryDatabase();
 
 const key = () => crypto.randomUUID();
 let fittingId: string;
@@ -128,14 +126,14 @@ describe("a saved revision", () => {
 	test("is refused change and removal by the database itself, and says so", async () => {
 		const { number } = await save({ a: 1 });
 		const before = await getSpecRevision(number, 1);
-		const direct = new Database(databaseFile(url));
-		expect(() => direct.exec(`UPDATE "SpecRevision" SET reason = 'x'`)).toThrow(
+		await expect(
+			direct(own.url, `UPDATE "SpecRevision" SET reason = 'x'`),
+		).rejects.toThrow(
 			"a saved spec revision never changes; save a new revision instead",
 		);
-		expect(() => direct.exec('DELETE FROM "SpecRevision"')).toThrow(
+		await expect(direct(own.url, 'DELETE FROM "SpecRevision"')).rejects.toThrow(
 			"a saved spec revision is kept; it cannot be deleted",
 		);
-		direct.close();
 		await expect(
 			database().specRevision.updateMany({ data: { reason: "x" } }),
 		).rejects.toThrow();

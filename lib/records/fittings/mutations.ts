@@ -1,6 +1,6 @@
 import "server-only";
 import { canonicalJson } from "@/lib/records/canonical";
-import { database } from "@/lib/records/database";
+import { inTransaction } from "@/lib/records/database";
 import {
 	type FittingRecord,
 	type GivenAnswers,
@@ -33,7 +33,7 @@ export async function startFitting({
 	requestKey: string;
 	basedOnFittingId?: string;
 }): Promise<FittingRecord> {
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const id = await once(
 			transaction,
 			{ key: requestKey, kind: "start-fitting" },
@@ -94,7 +94,7 @@ export async function saveAnswers({
 			Object.entries(given).filter(([, answer]) => answer !== undefined),
 		),
 	);
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const row = await transaction.fitting.findUnique({
 			where: { id: fittingId },
 			select: openFittingSelection,

@@ -1,5 +1,5 @@
 import "server-only";
-import { database } from "@/lib/records/database";
+import { inTransaction } from "@/lib/records/database";
 import { once } from "@/lib/records/once";
 import {
 	type PlayerFields,
@@ -33,7 +33,7 @@ export async function createPlayer({
 		notes: "",
 		...given,
 	});
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const id = await once(
 			transaction,
 			{ key: requestKey, kind: "create-player" },
@@ -60,7 +60,7 @@ export async function updatePlayer({
 	revision: number;
 }): Promise<PlayerSaved> {
 	const changed = playerFieldsSchema.partial().parse(given);
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const { count } = await transaction.player.updateMany({
 			where: { id, revision },
 			data: {

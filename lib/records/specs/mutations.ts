@@ -1,7 +1,10 @@
 import "server-only";
 import { z } from "zod";
 import { canonicalJson, contentSha256 } from "@/lib/records/canonical";
-import { type DatabaseTransaction, database } from "@/lib/records/database";
+import {
+	type DatabaseTransaction,
+	inTransaction,
+} from "@/lib/records/database";
 import { takeNumber } from "@/lib/records/numbers";
 import { once } from "@/lib/records/once";
 
@@ -37,7 +40,7 @@ export async function saveSpec({
 		reason: reasonSchema.parse(reason),
 		requestKey,
 	};
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const revisionId = await once(
 			transaction,
 			{ key: requestKey, kind: "save-spec" },

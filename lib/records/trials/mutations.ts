@@ -5,7 +5,10 @@ import {
 	type TrialPlan,
 	trialPlanSchema,
 } from "@/lib/forms/trial";
-import { type DatabaseTransaction, database } from "@/lib/records/database";
+import {
+	type DatabaseTransaction,
+	inTransaction,
+} from "@/lib/records/database";
 import { takeNumber } from "@/lib/records/numbers";
 import { once } from "@/lib/records/once";
 import {
@@ -30,7 +33,7 @@ export async function startTrial({
 	seed,
 	...asked
 }: StartTrial & { requestKey: string; seed: number }): Promise<TrialRecord> {
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const id = await once(
 			transaction,
 			{ key: requestKey, kind: "start-trial" },
@@ -120,7 +123,7 @@ export async function keepShots(
 	trialId: string,
 	changes: readonly ShotChange[],
 ): Promise<ShotsKept | null> {
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		// The trial's row first: on a database with several writers this is what makes them take turns.
 		const { count } = await transaction.trial.updateMany({
 			where: { id: trialId },
@@ -217,7 +220,7 @@ async function takeBack(
 
 /** Ends a trial; ended again it stays ended as it was. False where there is no such trial. */
 export async function endTrial(trialId: string): Promise<boolean> {
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		await transaction.trial.updateMany({
 			where: { id: trialId, endedAt: null },
 			data: { endedAt: new Date() },

@@ -1,6 +1,9 @@
 import "server-only";
 import { type RackCueFields, rackCueFieldsSchema } from "@/lib/forms/trial";
-import { type DatabaseTransaction, database } from "@/lib/records/database";
+import {
+	type DatabaseTransaction,
+	inTransaction,
+} from "@/lib/records/database";
 import { once } from "@/lib/records/once";
 import { type RackCueRecord, toRackCue } from "@/lib/records/trials/data";
 import demoRack from "./demo-rack.json";
@@ -16,7 +19,7 @@ export async function addRackCue({
 	...given
 }: RackCueFields & { requestKey: string }): Promise<RackCueRecord> {
 	const fields = rackCueFieldsSchema.parse(given);
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const id = await once(
 			transaction,
 			{ key: requestKey, kind: "add-trial-cue" },
@@ -39,7 +42,7 @@ export async function changeRackCue({
 	fields: RackCueFields;
 }): Promise<RackCueSaved> {
 	const changed = rackCueFieldsSchema.parse(fields);
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const { count } = await transaction.trialCue.updateMany({
 			where: { id, revision },
 			data: { ...changed, revision: { increment: 1 } },
@@ -57,7 +60,7 @@ export async function retireRackCue(
 	id: string,
 	isRetired: boolean,
 ): Promise<void> {
-	await database().$transaction(async (transaction) => {
+	await inTransaction(async (transaction) => {
 		const cue = await transaction.trialCue.findUniqueOrThrow({
 			where: { id },
 		});
@@ -94,5 +97,4 @@ export async function seedDemoRack(
 }
 
 /** The same on its own, for a coach who wants to look round before having a rack. */
-export const addDemoRack = (): Promise<number> =>
-	database().$transaction(seedDemoRack);
+export const addDemoRack = (): Promise<number> => inTransaction(seedDemoRack);

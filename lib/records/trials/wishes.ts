@@ -1,6 +1,9 @@
 import "server-only";
 import { canonicalJson } from "@/lib/records/canonical";
-import { type DatabaseTransaction, database } from "@/lib/records/database";
+import {
+	type DatabaseTransaction,
+	inTransaction,
+} from "@/lib/records/database";
 import {
 	type StoredAnswers,
 	storedAnswersSchema,
@@ -28,7 +31,7 @@ export async function applyTrialWish({
 	offer: object;
 	requestKey: string;
 }): Promise<string> {
-	return database().$transaction((transaction) =>
+	return inTransaction((transaction) =>
 		once(
 			transaction,
 			{ key: requestKey, kind: "apply-trial-wish" },
@@ -76,7 +79,7 @@ export type WishReverted =
  * as it is and is told. Done twice it is done once.
  */
 export async function revertTrialWish(wishId: string): Promise<WishReverted> {
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const wish = await transaction.trialWish.findUnique({
 			where: { id: wishId },
 		});
