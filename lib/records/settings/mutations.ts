@@ -3,7 +3,10 @@ import { z } from "zod";
 import { SETTING_SCHEMAS } from "@/lib/forms/settings";
 import type { Refusal } from "@/lib/numerics/outcome";
 import { canonicalJson } from "@/lib/records/canonical";
-import { type DatabaseTransaction, database } from "@/lib/records/database";
+import {
+	type DatabaseTransaction,
+	inTransaction,
+} from "@/lib/records/database";
 import { once } from "@/lib/records/once";
 import { type SettingRecord, toSetting } from "@/lib/records/settings/data";
 import { today } from "@/lib/records/settings/loaders";
@@ -41,9 +44,7 @@ const bySchema = z.string().trim().min(1).max(120);
 export async function saveSetting<K extends SettingKind>(
 	given: NewSetting<K>,
 ): Promise<SettingSaved<K>> {
-	return database().$transaction((transaction) =>
-		saveSettingIn(transaction, given),
-	);
+	return inTransaction((transaction) => saveSettingIn(transaction, given));
 }
 
 /** The same inside a caller's transaction, for several kinds at once. */
