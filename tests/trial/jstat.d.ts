@@ -13,6 +13,10 @@ declare module "jstat" {
 			pdf(k: number, all: number, marked: number, dealt: number): number;
 		};
 		gammaln(x: number): number;
+		mean(values: readonly number[]): number;
+		/** Of the values as all there are. */
+		stdev(values: readonly number[]): number;
+		variance(values: readonly number[]): number;
 	};
 	const library: { readonly jStat: typeof jStat };
 	export default library;
