@@ -6,7 +6,9 @@ import {
 	useCallback,
 	useContext,
 	useDeferredValue,
+	useEffect,
 	useMemo,
+	useState,
 } from "react";
 import { type Control, useForm, useWatch } from "react-hook-form";
 import { useUnits } from "@/app/_ui/preferences/units";
@@ -18,6 +20,7 @@ import type { TakenWish } from "@/lib/forms/taken-wishes";
 import type { Outcome } from "@/lib/numerics/outcome";
 import type { UnitSystem } from "@/lib/units/quantity";
 import { type Conflict, type SaveState, useAutosave } from "./use-autosave";
+import { type SearchTools, useSearching } from "./use-search";
 
 export interface DeskFitting {
 	readonly id: string;
@@ -39,18 +42,47 @@ interface Desk {
 	/** The form as it reads now; lags typing by a frame on a slow device, never the field itself. */
 	readonly read: ReadAnswers;
 	readonly advice: Outcome<Advice>;
-	readonly saveState: SaveState;
-	readonly conflicts: readonly Conflict[];
-	readonly draftDamaged: boolean;
 	readonly flush: () => Promise<number | null>;
 }
 
+/** Apart from the desk: it changes as answers travel, when nothing that is worked out from them does. */
+interface Keeping {
+	readonly saveState: SaveState;
+	readonly conflicts: readonly Conflict[];
+	readonly draftDamaged: boolean;
+}
+
 const DeskContext = createContext<Desk | null>(null);
+const KeepingContext = createContext<Keeping | null>(null);
+/** Lives as long as the desk, so that a cue found stays found while a question is looked up again. */
+const SearchContext = createContext<{
+	readonly search: SearchTools;
+	readonly want: (isWanted: boolean) => void;
+} | null>(null);
 
 export function useDesk(): Desk {
 	const desk = useContext(DeskContext);
 	if (desk === null) throw new Error("useDesk outside a FittingDesk");
 	return desk;
+}
+
+/** How far the answers have been kept. */
+export function useKeeping(): Keeping {
+	const keeping = useContext(KeepingContext);
+	if (keeping === null) throw new Error("useKeeping outside a FittingDesk");
+	return keeping;
+}
+
+/** The search for the answers so far, kept up with them while this part stands. */
+export function useSearch(): SearchTools {
+	const held = useContext(SearchContext);
+	if (held === null) throw new Error("useSearch outside a FittingDesk");
+	const { search, want } = held;
+	useEffect(() => {
+		want(true);
+		return () => want(false);
+	}, [want]);
+	return search;
 }
 
 /** Holds one fitting's answers while its steps are walked, keeps them, and computes as they change. */
@@ -92,31 +124,24 @@ export function FittingDesk({
 		[settled, system, takenWishes],
 	);
 	const advice = useMemo(() => advise(read.input), [read]);
+	const [isWanted, want] = useState(false);
+	const search = useSearching(read.input, isWanted);
+	const searching = useMemo(() => ({ search, want }), [search]);
 	const desk = useMemo<Desk>(
-		() => ({
-			fitting,
-			control,
-			answer,
-			system,
-			read,
-			advice,
-			saveState,
-			conflicts,
-			draftDamaged,
-			flush,
-		}),
-		[
-			fitting,
-			control,
-			answer,
-			system,
-			read,
-			advice,
-			saveState,
-			conflicts,
-			draftDamaged,
-			flush,
-		],
+		() => ({ fitting, control, answer, system, read, advice, flush }),
+		[fitting, control, answer, system, read, advice, flush],
 	);
-	return <DeskContext.Provider value={desk}>{children}</DeskContext.Provider>;
+	const keeping = useMemo<Keeping>(
+		() => ({ saveState, conflicts, draftDamaged }),
+		[saveState, conflicts, draftDamaged],
+	);
+	return (
+		<DeskContext.Provider value={desk}>
+			<KeepingContext.Provider value={keeping}>
+				<SearchContext.Provider value={searching}>
+					{children}
+				</SearchContext.Provider>
+			</KeepingContext.Provider>
+		</DeskContext.Provider>
+	);
 }

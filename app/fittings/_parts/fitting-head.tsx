@@ -5,7 +5,7 @@ import { Notice } from "@/app/_ui/notice";
 import { Invented } from "@/app/_ui/source-note";
 import { Steps } from "@/app/_ui/steps";
 import { choiceLabel, FIELD_LABELS } from "@/lib/present/labels";
-import { useDesk } from "./desk";
+import { useDesk, useKeeping } from "./desk";
 import styles from "./fitting.module.css";
 import { QUESTION_STEPS, RECOMMENDATION, stepHref } from "./steps";
 import type { SaveState } from "./use-autosave";
@@ -20,7 +20,8 @@ const STATE_WORDS: Readonly<Record<SaveState, string>> = {
 
 /** Whose fitting it is, where one is in it, and whether every answer is safe. */
 export function FittingHead() {
-	const { fitting, read, saveState, conflicts, draftDamaged } = useDesk();
+	const { fitting, read } = useDesk();
+	const { saveState, conflicts, draftDamaged } = useKeeping();
 	const [segment] = useSelectedLayoutSegments();
 	const stops = [...QUESTION_STEPS, RECOMMENDATION];
 	const current = Math.max(

@@ -12,7 +12,7 @@ import { formatMeasure } from "@/lib/present/criterion-words";
 import { problemText, refusalView } from "@/lib/present/notices";
 import { Costs } from "./costs";
 import { CriteriaTable } from "./criteria-table";
-import { useDesk } from "./desk";
+import { useDesk, useSearch } from "./desk";
 import styles from "./fitting.module.css";
 import { ChoiceReasons, ForAndAgainst } from "./for-and-against";
 import { FoundCues, SearchStatus } from "./found-cues";
@@ -24,7 +24,7 @@ import { SaveSpec } from "./save-spec";
 import { PostureNotice, StancePicture } from "./stance-picture";
 import { TradeOffs } from "./trade-offs";
 import { TwoGames } from "./two-games";
-import { type SearchTools, useSearch } from "./use-search";
+import type { SearchTools } from "./use-search";
 import { WishPanel } from "./wish-panel";
 import { WouldChange } from "./would-change";
 
@@ -34,7 +34,7 @@ import { WouldChange } from "./would-change";
  */
 export function Recommendation() {
 	const { advice: preview, read, system } = useDesk();
-	const search = useSearch(read.input);
+	const search = useSearch();
 	const { state } = search;
 	const best = state.status === "found" ? state.report.options[0] : undefined;
 	const isBest = best !== undefined && isAsWished(best, read.input);

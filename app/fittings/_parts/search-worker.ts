@@ -103,10 +103,12 @@ const scope = globalThis as unknown as {
 
 let kept: Kept | null = null;
 let latest = -1;
+/** The search to make next: of those asked for while another was made, only the last. */
+let next: { key: number; input: FittingInput } | null = null;
 
 scope.onmessage = ({ data }) => {
 	try {
-		if (data.kind === "search") search(data.key, data.input);
+		if (data.kind === "search") queue(data);
 		else if (data.kind === "cue") cue(data.key, data.place);
 		else if (data.kind === "like-mine")
 			scope.postMessage({
@@ -139,8 +141,25 @@ const failed = (
 	error: unknown,
 ) => scope.postMessage({ kind: "failed", key, during, message: String(error) });
 
+/** Starts when the questions that already wait have been heard. */
+function queue(asked: { key: number; input: FittingInput }): void {
+	latest = asked.key;
+	if (next === null) setTimeout(searchNext, 0);
+	next = asked;
+}
+
+function searchNext(): void {
+	if (next === null) return;
+	const { key, input } = next;
+	next = null;
+	try {
+		search(key, input);
+	} catch (error) {
+		failed(key, "search", error);
+	}
+}
+
 function search(key: number, input: FittingInput): void {
-	latest = key;
 	const found = searchFor(input);
 	if (!found.ok) {
 		kept = null;

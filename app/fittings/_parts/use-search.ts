@@ -1,6 +1,13 @@
 "use client";
 
-import { useCallback, useEffect, useRef, useState } from "react";
+import {
+	startTransition,
+	useCallback,
+	useEffect,
+	useMemo,
+	useRef,
+	useState,
+} from "react";
 import type { CueChoice } from "@/lib/advice/choice";
 import type { FittingInput } from "@/lib/advice/input";
 import type { LikeMine, LikeMineChange } from "@/lib/advice/like-mine-advice";
@@ -41,7 +48,13 @@ export interface SearchTools {
 	readonly likeMine: (change: LikeMineChange) => Promise<Outcome<LikeMine>>;
 }
 
-const DEBOUNCE_MS = 200;
+/** A moved wish is looked for when it has rested this long. */
+const REST_MS = 200;
+/**
+ * While questions are still answered one search is made ahead, so that the worker has its code read and
+ * its loops compiled when the recommendation is opened: a first search takes three times a later one.
+ */
+const AHEAD_MS = 1500;
 const NO_WORKER =
 	"This browser cannot look through the cues in the background. The figures are the needs themselves.";
 
@@ -54,8 +67,14 @@ interface Waiting {
 	readonly fail: (error: Error) => void;
 }
 
-/** Looks through the cues for an input in a worker, 200 ms after it last changed. Late answers are dropped. */
-export function useSearch(input: FittingInput): SearchTools {
+/**
+ * Looks through the cues for an input in a worker: the first one asked for at once, later ones when the
+ * input has rested. Late answers are dropped. Until it is wanted, only one search is made ahead.
+ */
+export function useSearching(
+	input: FittingInput,
+	isWanted: boolean,
+): SearchTools {
 	const worker = useRef<Worker | null>(null);
 	const inputs = useRef(new Map<number, FittingInput>());
 	const lastKey = useRef(0);
@@ -86,15 +105,20 @@ export function useSearch(input: FittingInput): SearchTools {
 			if (data.key !== lastKey.current) return;
 			const of = inputs.current.get(data.key);
 			if (of === undefined) return;
+			// The whole page follows: in pieces that let a moved wish pass.
 			if (data.kind === "found")
-				setSettled({
-					input: of,
-					state: { ...data, status: "found", input: of },
-				});
+				startTransition(() =>
+					setSettled({
+						input: of,
+						state: { ...data, status: "found", input: of },
+					}),
+				);
 			else if (data.kind === "refused")
 				setSettled({ input: of, state: { ...data, status: "refused" } });
 			else if (data.kind === "influences")
-				setInfluences({ key: data.key, list: data.influences });
+				startTransition(() =>
+					setInfluences({ key: data.key, list: data.influences }),
+				);
 			else if (data.kind === "failed")
 				setSettled({
 					input: of,
@@ -114,6 +138,10 @@ export function useSearch(input: FittingInput): SearchTools {
 	}, []);
 
 	useEffect(() => {
+		if (inputs.current.get(lastKey.current) === input) return;
+		const isFirst = lastKey.current === 0;
+		if (!isWanted && !isFirst) return;
+		const restMs = isWanted ? (isFirst ? 0 : REST_MS) : AHEAD_MS;
 		const timer = setTimeout(() => {
 			const key = ++lastKey.current;
 			inputs.current = new Map([[key, input]]);
@@ -133,9 +161,9 @@ export function useSearch(input: FittingInput): SearchTools {
 					state: { status: "failed", message: String(error) },
 				});
 			}
-		}, DEBOUNCE_MS);
+		}, restMs);
 		return () => clearTimeout(timer);
-	}, [input, workerOf]);
+	}, [input, isWanted, workerOf]);
 
 	useEffect(
 		() => () => {
@@ -155,10 +183,13 @@ export function useSearch(input: FittingInput): SearchTools {
 		[workerOf],
 	);
 
-	const state: SearchState =
-		settled !== null && settled.input === input
-			? settled.state
-			: { status: "working" };
+	const state = useMemo<SearchState>(
+		() =>
+			settled !== null && settled.input === input
+				? settled.state
+				: { status: "working" },
+		[settled, input],
+	);
 	const shown = settled?.state.status === "found" ? settled.state : null;
 	const key = shown?.key ?? null;
 
@@ -191,15 +222,12 @@ export function useSearch(input: FittingInput): SearchTools {
 		[ask, input],
 	);
 
-	return {
-		state,
-		shown,
-		influences:
-			influences !== null && influences.key === key ? influences.list : null,
-		cueAt,
-		twoGames,
-		likeMine,
-	};
+	const known =
+		influences !== null && influences.key === key ? influences.list : null;
+	return useMemo(
+		() => ({ state, shown, influences: known, cueAt, twoGames, likeMine }),
+		[state, shown, known, cueAt, twoGames, likeMine],
+	);
 }
 
 /** What an answer answers: one question of a kind is open at a time. */
