@@ -1,5 +1,6 @@
 "use client";
 
+import { memo, useMemo } from "react";
 import {
 	Area,
 	CartesianGrid,
@@ -8,12 +9,12 @@ import {
 	pattern,
 	patterns,
 	ReferenceArea,
-	ReferenceLine,
 	ResponsiveContainer,
 	Tooltip,
 	XAxis,
 	YAxis,
 } from "recharts";
+import { useInTurn } from "@/app/_ui/in-turn/use-in-turn";
 import {
 	axisTicks,
 	type ChartModel,
@@ -25,6 +26,7 @@ import {
 } from "@/lib/present/chart-model";
 import styles from "./chart.module.css";
 import { Labels } from "./labels";
+import { Marker, MarkerContext } from "./marker";
 import { Readout } from "./readout";
 import {
 	AXIS_WIDTH,
@@ -70,22 +72,33 @@ const ZONE_FILLS: Readonly<
 	},
 };
 
-/** Lines with their bands over one quantity, one panel for each unit of y. */
-export function BandLineChart({ model }: { model: ChartModel }) {
+/**
+ * Lines with their bands over one quantity, one panel for each unit of y. The marker follows at once;
+ * panels whose lines have changed are drawn in turn, those in sight first.
+ */
+export function BandLineChart({
+	model,
+	isNear,
+}: {
+	model: ChartModel;
+	isNear: boolean;
+}) {
 	return (
 		<div aria-hidden="true">
-			{model.panels.map((panel, index) => (
-				<div className={styles.panel} key={panel.label}>
-					<p className={styles.axisName}>
-						{panel.label}
-						{panel.unit !== "" && ` (${panel.unit})`}
-					</p>
-					{panel.lines.length > MOST_DIRECT_LABELS && <Key panel={panel} />}
-					<div className={styles.plot}>
-						<Panel model={model} panel={panel} first={index === 0} />
-					</div>
-				</div>
-			))}
+			<MarkerContext.Provider value={model.marker}>
+				{model.panels.map((panel, index) => (
+					<PanelInTurn
+						key={panel.label}
+						plot={{
+							syncId: model.id,
+							x: model.x,
+							panel,
+							isMarkerNamed: index === 0 && model.marker !== undefined,
+						}}
+						isNear={isNear}
+					/>
+				))}
+			</MarkerContext.Provider>
 			<p className={styles.xName}>
 				{model.x.label}
 				{model.x.unit !== "" && ` (${model.x.unit})`}
@@ -94,37 +107,65 @@ export function BandLineChart({ model }: { model: ChartModel }) {
 	);
 }
 
-function Panel({
-	model,
-	panel,
-	first,
+interface Plot {
+	readonly syncId: string;
+	readonly x: ChartModel["x"];
+	readonly panel: ChartPanel;
+	readonly isMarkerNamed: boolean;
+}
+
+function PanelInTurn({ plot, isNear }: { plot: Plot; isNear: boolean }) {
+	return <Panel plot={useInTurn(plot, isNear)} />;
+}
+
+const Panel = memo(function Panel({
+	plot: { syncId, x, panel, isMarkerNamed },
 }: {
-	model: ChartModel;
-	panel: ChartPanel;
-	first: boolean;
+	plot: Plot;
 }) {
-	const xTicks = innerTicks(model.x.domain, X_TICKS);
-	const room = first && model.marker !== undefined ? MARKER_ROOM : 0;
+	return (
+		<div className={styles.panel}>
+			<p className={styles.axisName}>
+				{panel.label}
+				{panel.unit !== "" && ` (${panel.unit})`}
+			</p>
+			{panel.lines.length > MOST_DIRECT_LABELS && <Key panel={panel} />}
+			<div className={styles.plot}>
+				<Drawing
+					syncId={syncId}
+					x={x}
+					panel={panel}
+					isMarkerNamed={isMarkerNamed}
+				/>
+			</div>
+		</div>
+	);
+});
+
+function Drawing({ syncId, x, panel, isMarkerNamed }: Plot) {
+	const rows = useMemo(() => rowsOf(panel), [panel]);
+	const xTicks = innerTicks(x.domain, X_TICKS);
+	const room = isMarkerNamed ? MARKER_ROOM : 0;
 	const yTicks = axisTicks({ ...panelRange(panel), count: 5 });
 	return (
 		<ResponsiveContainer width="100%" height={PANEL_HEIGHT + room}>
 			<ComposedChart
-				data={rowsOf(panel)}
+				data={rows}
 				margin={{ ...MARGIN, top: MARGIN.top + room }}
-				syncId={model.id}
+				syncId={syncId}
 				syncMethod="value"
 				accessibilityLayer={false}
 			>
 				<CartesianGrid stroke="var(--line)" vertical={false} />
 				{panel.zones
-					.filter((zone) => meets(zone, model))
+					.filter((zone) => meets(zone, x))
 					.map((zone) => (
 						<ReferenceArea
 							key={`${zone.axis}-${zone.label}`}
 							{...(zone.axis === "x"
 								? {
-										x1: Math.max(zone.from, model.x.domain[0]),
-										x2: Math.min(zone.to, model.x.domain[1]),
+										x1: Math.max(zone.from, x.domain[0]),
+										x2: Math.min(zone.to, x.domain[1]),
 									}
 								: { y1: zone.from, y2: zone.to })}
 							fill={ZONE_FILLS[zone.kind]}
@@ -138,10 +179,10 @@ function Panel({
 				<XAxis
 					dataKey="x"
 					type="number"
-					domain={[...model.x.domain]}
+					domain={[...x.domain]}
 					ticks={[...xTicks.ticks]}
 					tickFormatter={(value: number) =>
-						tickText(value, xTicks.step, model.x.unit)
+						tickText(value, xTicks.step, x.unit)
 					}
 					tick={TICK}
 					stroke="var(--edge)"
@@ -186,25 +227,15 @@ function Panel({
 						connectNulls
 					/>
 				))}
-				{model.marker !== undefined && (
-					<ReferenceLine
-						x={model.marker.x}
-						stroke="var(--ink)"
-						strokeWidth={2}
-						strokeDasharray="5 4"
-						ifOverflow="hidden"
-					/>
-				)}
+				<Marker panel={panel} isNamed={isMarkerNamed} />
 				<Labels
 					panel={panel}
-					marker={model.marker}
-					markerNamed={first}
 					linesNamed={panel.lines.length <= MOST_DIRECT_LABELS}
 				/>
 				<Tooltip
 					isAnimationActive={false}
 					cursor={{ stroke: "var(--edge)" }}
-					content={<Readout model={model} panel={panel} step={yTicks.step} />}
+					content={<Readout x={x} panel={panel} step={yTicks.step} />}
 				/>
 			</ComposedChart>
 		</ResponsiveContainer>
@@ -229,7 +260,7 @@ function Key({ panel }: { panel: ChartPanel }) {
 }
 
 /** Zones that lie wholly outside the drawn range are not drawn. */
-const meets = (zone: ChartZone, { x: { domain } }: ChartModel): boolean =>
+const meets = (zone: ChartZone, { domain }: ChartModel["x"]): boolean =>
 	zone.axis === "y" || (zone.from < domain[1] && zone.to > domain[0]);
 
 /** One row for each x, as the library wants it. */

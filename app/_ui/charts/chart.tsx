@@ -2,6 +2,7 @@
 
 import dynamic from "next/dynamic";
 import type { ChartModel } from "@/lib/present/chart-model";
+import { useNear } from "../in-turn/use-near";
 import styles from "./chart.module.css";
 import { ChartFrame } from "./chart-frame";
 import { PANEL_HEIGHT } from "./sizes";
@@ -27,9 +28,12 @@ export function Chart({
 	model: ChartModel;
 	heading?: "h2" | "h3" | "h4";
 }) {
+	const [room, isNear] = useNear();
 	return (
 		<ChartFrame model={model} heading={heading}>
-			<BandLineChart model={model} />
+			<div ref={room}>
+				<BandLineChart model={model} isNear={isNear} />
+			</div>
 		</ChartFrame>
 	);
 }

@@ -6,27 +6,19 @@ import {
 	useYAxisScale,
 	ZIndexLayer,
 } from "recharts";
-import {
-	type ChartModel,
-	type ChartPanel,
-	lineAt,
-} from "@/lib/present/chart-model";
+import type { ChartPanel } from "@/lib/present/chart-model";
 import styles from "./chart.module.css";
 import { LABEL_LINE } from "./sizes";
 
 /**
- * Names written where things stand: the marker above the plot, zones along x at the bottom, zones
- * along y at their upper edge, lines at their right end on the side the line leaves free.
+ * Names written where things stand: zones along x at the bottom, zones along y at their upper edge,
+ * lines at their right end on the side the line leaves free.
  */
 export function Labels({
 	panel,
-	marker,
-	markerNamed,
 	linesNamed,
 }: {
 	panel: ChartPanel;
-	marker: ChartModel["marker"];
-	markerNamed: boolean;
 	linesNamed: boolean;
 }) {
 	const area = usePlotArea();
@@ -39,13 +31,11 @@ export function Labels({
 	const bottom = top + height;
 	const px = (x: number) => Math.min(right, Math.max(left, Number(xScale(x))));
 	const py = (y: number) => Math.min(bottom, Math.max(top, Number(yScale(y))));
-	const inside = (x: number) => x >= left - 0.5 && x <= right + 0.5;
 
 	const alongX = panel.zones.filter(
 		(zone) => zone.axis === "x" && px(zone.to) > px(zone.from),
 	);
 	const alongY = panel.zones.filter((zone) => zone.axis === "y");
-	const at = marker === undefined ? null : Number(xScale(marker.x));
 
 	return (
 		<ZIndexLayer zIndex={1500}>
@@ -93,32 +83,13 @@ export function Labels({
 							</text>
 						);
 					})}
-				{marker !== undefined && at !== null && inside(at) && (
-					<>
-						{panel.lines.map(({ name, points }) => {
-							const y = lineAt(points, marker.x);
-							return y === null ? null : (
-								<circle key={name} cx={at} cy={py(y)} r={6} />
-							);
-						})}
-						{markerNamed && (
-							<text
-								className={styles.marker}
-								{...anchored(at, left, right)}
-								y={top - 10}
-							>
-								{marker.label}
-							</text>
-						)}
-					</>
-				)}
 			</g>
 		</ZIndexLayer>
 	);
 }
 
 /** Centred on `x`, but turned inwards near the edges so that nothing is cut off. */
-function anchored(x: number, left: number, right: number) {
+export function anchored(x: number, left: number, right: number) {
 	const room = 70;
 	if (x - left < room)
 		return { x: Math.max(left + 4, x - room), textAnchor: "start" as const };

@@ -11,31 +11,31 @@ import { X_TICKS } from "./sizes";
 
 /** The numbers under the pointer. `active` and `label` come from the chart. */
 export function Readout({
-	model,
+	x,
 	panel,
 	step,
 	active,
 	label,
 }: {
-	model: ChartModel;
+	x: ChartModel["x"];
 	panel: ChartPanel;
 	step: number;
 	active?: boolean;
 	label?: string | number;
 }) {
 	if (!active || typeof label !== "number") return null;
-	const xStep = innerTicks(model.x.domain, X_TICKS).step;
+	const xStep = innerTicks(x.domain, X_TICKS).step;
 	const y = (value: number) =>
 		`${tickText(value, step / 10, "")}${panel.unit === "" ? "" : `\u00a0${panel.unit}`}`;
 	return (
 		<div className={styles.readout}>
 			<p>
-				{model.x.label} {tickText(label, xStep / 10, "")}
+				{x.label} {tickText(label, xStep / 10, "")}
 				{"\u00a0"}
-				{model.x.unit}
+				{x.unit}
 			</p>
 			{panel.lines.map(({ name, points }) => {
-				const point = points.find(({ x }) => x === label);
+				const point = points.find((one) => one.x === label);
 				if (point === undefined) return null;
 				return (
 					<p key={name}>

@@ -2,18 +2,20 @@
 
 import { useEffect, useRef } from "react";
 import type { CueDesign } from "@/lib/cue/design";
-import { NATURAL_PALETTE } from "@/lib/present/cue-palette";
 import type { CuePicture } from "@/lib/present/cue-picture";
-import { renderCue } from "@/lib/present/cue-raster";
 import type { CueGrain } from "@/lib/present/cue-shading";
 import styles from "./cue-picture.module.css";
+import { RasterLine } from "./raster";
 
 /** Pixels of the raster across, where the screen has room for fewer: enough for paper. */
 const LEAST_RASTER_PX = 1600;
 const MOST_SCALE = 3;
 const MOST_RASTER_PX = 3200;
 
-/** The raster under the drawing, in the screen's own pixels. */
+/**
+ * The raster under the drawing, in the screen's own pixels. It is drawn away from the page and follows
+ * the drawing a moment later; until then the one before stands.
+ */
 export function CueCanvas({
 	design,
 	picture: { frame, roomAbovePx, roomBelowPx },
@@ -24,7 +26,15 @@ export function CueCanvas({
 	grain: CueGrain;
 }) {
 	const canvas = useRef<HTMLCanvasElement>(null);
+	const line = useRef<RasterLine | null>(null);
 	const { view, angleDeg, widthPx, heightPx } = frame;
+	useEffect(
+		() => () => {
+			line.current?.close();
+			line.current = null;
+		},
+		[],
+	);
 	useEffect(() => {
 		const element = canvas.current;
 		const context = element?.getContext("2d");
@@ -38,22 +48,17 @@ export function CueCanvas({
 			widthPx: Math.round(widthPx * scale),
 			heightPx: Math.round(heightPx * scale),
 		};
-		const { rgba } = renderCue({
-			design,
-			view,
-			angleDeg,
-			...size,
-			palette: NATURAL_PALETTE,
-			grain,
+		line.current ??= new RasterLine();
+		line.current.draw({ design, view, angleDeg, ...size, grain }, (rgba) => {
+			element.width = size.widthPx;
+			element.height = size.heightPx;
+			context.putImageData(
+				new ImageData(rgba, size.widthPx, size.heightPx),
+				0,
+				0,
+			);
+			element.dataset.drawn = String(angleDeg);
 		});
-		element.width = size.widthPx;
-		element.height = size.heightPx;
-		context.putImageData(
-			new ImageData(rgba, size.widthPx, size.heightPx),
-			0,
-			0,
-		);
-		element.dataset.drawn = String(angleDeg);
 	}, [design, view, angleDeg, widthPx, heightPx, grain]);
 	const fullPx = roomAbovePx + heightPx + roomBelowPx;
 	return (

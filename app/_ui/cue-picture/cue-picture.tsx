@@ -1,6 +1,6 @@
 "use client";
 
-import { useDeferredValue, useId, useMemo, useState } from "react";
+import { memo, useDeferredValue, useId, useMemo, useState } from "react";
 import type { CueDesign } from "@/lib/cue/design";
 import { cuePicture } from "@/lib/present/cue-picture";
 import { type CueGrain, USUAL_GRAIN } from "@/lib/present/cue-shading";
@@ -13,6 +13,8 @@ import {
 import { cueWords, seenRows, viewWords } from "@/lib/present/cue-words";
 import { DataTable } from "../data-table";
 import { ChoiceField } from "../fields/choice-field";
+import { useInTurn } from "../in-turn/use-in-turn";
+import { useNear } from "../in-turn/use-near";
 import { useUnits } from "../preferences/units";
 import { CueCanvas } from "./cue-canvas";
 import { CueOverlay } from "./cue-overlay";
@@ -36,16 +38,28 @@ const USUAL_WIDTH_PX = 960;
  * A cue drawn true to its geometry, to be turned and looked at from near. What it shows is told in
  * words beneath and as a table. Prints as it stands; on pages made for paper use `CuePlate`.
  */
-export function CuePicture({
-	design,
-	grain = USUAL_GRAIN,
-	balanceFromButtMm,
-	view: firstView = "whole",
+export function CuePicture({ view = "whole", ...seen }: Seen) {
+	const [place, isNear] = useNear();
+	return (
+		<div ref={place}>
+			<Picture seen={useInTurn(seen, isNear)} firstView={view} />
+		</div>
+	);
+}
+
+interface Seen {
+	readonly design: CueDesign;
+	readonly grain?: CueGrain;
+	readonly balanceFromButtMm?: number;
+	readonly view?: ViewName;
+}
+
+const Picture = memo(function Picture({
+	seen: { design, grain = USUAL_GRAIN, balanceFromButtMm },
+	firstView,
 }: {
-	design: CueDesign;
-	grain?: CueGrain;
-	balanceFromButtMm?: number;
-	view?: ViewName;
+	seen: Omit<Seen, "view">;
+	firstView: ViewName;
 }) {
 	const system = useUnits();
 	const id = useId();
@@ -116,4 +130,4 @@ export function CuePicture({
 			</details>
 		</figure>
 	);
-}
+});

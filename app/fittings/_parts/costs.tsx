@@ -1,36 +1,51 @@
 "use client";
 
-import { useMemo } from "react";
+import { memo, useMemo } from "react";
 import { Chart } from "@/app/_ui/charts/chart";
+import { useUnits } from "@/app/_ui/preferences/units";
 import { Section } from "@/app/_ui/section";
 import type { Advice } from "@/lib/advice/advise";
 import { buttChart } from "@/lib/present/butt-chart";
 import { lengthChart } from "@/lib/present/length-chart";
 import { tipChart } from "@/lib/present/tip-chart";
 import { weightChart } from "@/lib/present/weight-chart";
-import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
+
+const CHARTS = {
+	weight: weightChart,
+	butt: buttChart,
+	length: lengthChart,
+	tip: tipChart,
+} as const;
 
 /** One chart for each figure: what moving it does. */
 export function Costs({ advice }: { advice: Advice }) {
-	const { system } = useDesk();
-	const charts = useMemo(
-		() =>
-			[weightChart, buttChart, lengthChart, tipChart].map((chart) =>
-				chart(advice, system),
-			),
-		[advice, system],
-	);
 	return (
 		<Section
 			title="What each choice costs"
 			lead="The shaded zones are where to be; the line marks the figure chosen."
 		>
 			<div className={styles.charts}>
-				{charts.map((model) => (
-					<Chart key={model.id} model={model} />
+				{Object.entries(CHARTS).map(([name, modelOf]) => (
+					<Cost key={name} modelOf={modelOf} advice={advice} />
 				))}
 			</div>
 		</Section>
 	);
 }
+
+/** A part of its own, so that other work may come between one chart and the next. */
+const Cost = memo(function Cost({
+	modelOf,
+	advice,
+}: {
+	modelOf: (typeof CHARTS)[keyof typeof CHARTS];
+	advice: Advice;
+}) {
+	const system = useUnits();
+	return (
+		<Chart
+			model={useMemo(() => modelOf(advice, system), [modelOf, advice, system])}
+		/>
+	);
+});
