@@ -14,9 +14,10 @@ interface Measured {
 }
 
 /**
- * From a slider's move to the next frame after the page has changed for it, and every main-thread task
- * over 50 ms while that went on. Sliders: a wish (figures and charts follow) and a bound on the
- * trade-offs (points and table follow).
+ * From a slider's move to the frame that shows everything the move changed of what is in sight, and every
+ * main-thread task over 50 ms from the first move until the search has answered for the last one and
+ * what is out of sight has followed. Sliders: a bound on the trade-offs, with the points in sight; a wish
+ * with the figures in sight, with the charts in sight, and with either on a phone a quarter as fast.
  */
 export async function run(): Promise<string> {
 	const dataDir = mkdtempSync(join(tmpdir(), "interaction-bench-"));
@@ -25,32 +26,47 @@ export async function run(): Promise<string> {
 		executablePath: chromiumPath(process.env),
 		args: ["--no-sandbox", "--disable-gpu", "--disable-background-networking"],
 	});
+	const url = `${server.baseUrl}/fittings/2/recommendation`;
 	try {
-		const page = await browser.newPage({
+		const desk = await browser.newPage({
 			viewport: { width: 1440, height: 900 },
 		});
 		const started = Date.now();
-		await page.goto(`${server.baseUrl}/fittings/2/recommendation`);
-		await page.getByText(/are beaten by none/).waitFor();
+		await desk.goto(url);
+		await answered(desk);
 		const toAnswerMs = Date.now() - started;
-		await page
+		await desk
 			.getByText(/would move/)
 			.first()
 			.waitFor();
+		const figures = await measure(desk, { ...WISH, watched: "main article" });
+		const charts = await measure(desk, { ...WISH, ...CHARTS });
 		// A quantity without steps: every move greys other points.
-		await page.getByLabel("Hold this quantity").selectOption("steadiness");
-		const trade = await measure(page, {
+		await desk.getByLabel("Hold this quantity").selectOption("steadiness");
+		const trade = await measure(desk, {
 			label: /^At (most|least) /,
-			watched: "path[data-points=kept]",
+			heading: "Trade-offs",
+			watched: "figure:has(path[data-points])",
 		});
-		const wish = await measure(page, {
-			label: /^Wanted weight, slider$/,
-			watched: "main article",
+		await desk.close();
+		const phone = await browser.newPage({
+			viewport: { width: 360, height: 740 },
+		});
+		const devtools = await phone.context().newCDPSession(phone);
+		await devtools.send("Emulation.setCPUThrottlingRate", { rate: SLOWER });
+		await phone.goto(url);
+		await answered(phone);
+		const slow = await measure(phone, {
+			...WISH,
+			heading: "Wishes",
+			watched: "main p[aria-hidden]",
 		});
 		return [
 			`page opened to search answered: ${toAnswerMs} ms`,
 			line("bound on the trade-offs to redrawn points", trade),
-			line("wish for the weight to redrawn figures", wish),
+			line("wish for the weight to redrawn figures", figures),
+			line("wish for the weight to redrawn charts", charts),
+			line(`the same to the figures on a phone, ${SLOWER} times slower`, slow),
 		].join("\n");
 	} finally {
 		await browser.close();
@@ -58,6 +74,16 @@ export async function run(): Promise<string> {
 		rmSync(dataDir, { recursive: true });
 	}
 }
+
+const SLOWER = 4;
+const WISH = { label: /^Wanted weight, slider$/ };
+const CHARTS = {
+	heading: "What each choice costs",
+	watched: "figure:has(.recharts-surface)",
+};
+
+const answered = (page: Page) =>
+	page.getByText(/are beaten by none/).waitFor({ timeout: 120_000 });
 
 const line = (name: string, { toDrawnMs, tasksMs }: Measured): string => {
 	const sorted = [...toDrawnMs].sort((a, b) => a - b);
@@ -67,56 +93,101 @@ const line = (name: string, { toDrawnMs, tasksMs }: Measured): string => {
 	return `${name}: median ${at(0.5)} ms, p95 ${at(0.95)} ms of ${sorted.length} moves; longest task ${longest === 0 ? "under 50" : longest.toFixed(0)} ms (${tasksMs.length} over 50 ms)`;
 };
 
-/** Moves the slider by key, one step at a time, and times what is watched until it has changed. */
+/**
+ * Moves the slider by key, one step at a time. A move has been shown when the frame has been drawn that
+ * follows the last change, before the next move, to what is watched and in sight.
+ */
 async function measure(
 	page: Page,
-	p: { label: RegExp; watched: string },
+	p: { label: RegExp; heading?: string; watched: string },
 ): Promise<Measured> {
 	const slider = page.getByLabel(p.label).last();
-	await slider.scrollIntoViewIfNeeded();
-	await slider.focus();
+	if (p.heading === undefined) await page.evaluate(() => scrollTo(0, 0));
+	else
+		await page
+			.getByText(p.heading, { exact: true })
+			.first()
+			.evaluate((element) => element.scrollIntoView());
+	await slider.evaluate((element: HTMLElement) =>
+		element.focus({ preventScroll: true }),
+	);
+	await page.waitForTimeout(STILL_MS);
 	await page.evaluate((watched) => {
-		const state = { moves: [] as number[], tasks: [] as number[], from: 0 };
+		const state = { moves: [] as number[], tasks: [] as number[] };
 		(globalThis as unknown as { bench: typeof state }).bench = state;
-		new PerformanceObserver((list) => {
+		let from = 0;
+		let shown = 0;
+		const close = () => {
+			if (shown > 0) state.moves.push(shown - from);
+			shown = 0;
+		};
+		const tasks = new PerformanceObserver((list) => {
 			for (const { duration } of list.getEntries()) state.tasks.push(duration);
-		}).observe({ type: "longtask" });
-		addEventListener(
-			"keydown",
-			() => {
-				state.from = performance.now();
-			},
-			{ capture: true },
-		);
+		});
+		tasks.observe({ type: "longtask" });
+		const key = () => {
+			close();
+			from = performance.now();
+		};
+		addEventListener("keydown", key, { capture: true });
 		const drawn = new MutationObserver(() => {
-			if (state.from === 0) return;
-			const { from } = state;
-			state.from = 0;
+			if (from === 0) return;
+			const of = from;
 			// The frame that shows the change has been drawn when the one after it begins.
 			requestAnimationFrame(() =>
-				requestAnimationFrame(() => state.moves.push(performance.now() - from)),
+				requestAnimationFrame(() => {
+					if (from === of) shown = performance.now();
+				}),
 			);
 		});
-		const elements = document.querySelectorAll(watched);
-		if (elements.length === 0)
-			throw new Error(`nothing to watch at ${watched}`);
-		for (const element of elements)
+		const inSight = [...document.querySelectorAll(watched)].filter(
+			(element) => {
+				const { top, bottom } = element.getBoundingClientRect();
+				return bottom > 0 && top < innerHeight;
+			},
+		);
+		if (inSight.length === 0)
+			throw new Error(`nothing in sight to watch at ${watched}`);
+		for (const element of inSight)
 			drawn.observe(element, {
 				subtree: true,
 				childList: true,
 				characterData: true,
 				attributes: true,
-				attributeFilter: ["d"],
 			});
+		Object.assign(state, {
+			over: () => {
+				close();
+				drawn.disconnect();
+				removeEventListener("keydown", key, { capture: true });
+			},
+			end: () => tasks.disconnect(),
+		});
 	}, p.watched);
 	for (let i = 0; i < MOVES; i++) {
 		await page.keyboard.press("ArrowLeft");
-		await page.waitForTimeout(350);
+		await page.waitForTimeout(BETWEEN_MS);
 	}
+	await page.evaluate(() => (globalThis as unknown as Watching).bench.over());
+	// The search answers for the last move, and what is out of sight follows.
+	await page.waitForTimeout(BETWEEN_MS);
+	await answered(page);
+	await page.waitForTimeout(STILL_MS);
 	return page.evaluate(() => {
-		const { moves, tasks } = (
-			globalThis as unknown as { bench: { moves: number[]; tasks: number[] } }
-		).bench;
-		return { toDrawnMs: moves, tasksMs: tasks };
+		const { bench } = globalThis as unknown as Watching;
+		bench.end();
+		return { toDrawnMs: bench.moves, tasksMs: bench.tasks };
 	});
 }
+
+interface Watching {
+	readonly bench: {
+		readonly moves: number[];
+		readonly tasks: number[];
+		readonly over: () => void;
+		readonly end: () => void;
+	};
+}
+
+const BETWEEN_MS = 350;
+const STILL_MS = 2000;

@@ -32,6 +32,8 @@ const painted = (page: Page) =>
 		for (let i = 3; i < data.length; i += 4) if (data[i]) covered++;
 		return { sum, covered, width: canvas.width, height: canvas.height };
 	});
+/** Waits until the canvas shows what was asked last: it is drawn away from the page. */
+const drawnAnew = (page: Page) => page.locator("canvas[data-drawn]").waitFor();
 /** Waits until the canvas shows the angle. */
 const drawnAt = (page: Page, angleDeg: number) =>
 	page.waitForFunction(
@@ -70,7 +72,7 @@ describe("a cue on its own", () => {
 		};
 		await page.getByLabel("Butt wood").selectOption({ label: "Olive" });
 		await page.getByText(/butt of olive/).waitFor();
-		await page.waitForTimeout(100);
+		await drawnAnew(page);
 		const after = await painted(page);
 		expect(after.sum).not.toBe(before.sum);
 		expect(await weight(page).textContent()).not.toBe(before.weight);
@@ -163,7 +165,7 @@ describe("the picture", () => {
 		] as const) {
 			await page.getByRole("radio", { name, exact: true }).check();
 			await page.getByRole("img", { name: words }).waitFor();
-			await page.waitForTimeout(150);
+			await drawnAnew(page);
 			seen.add((await painted(page)).sum);
 		}
 		expect(seen.size).toBe(5);
@@ -187,6 +189,7 @@ describe("the picture", () => {
 		await page.setViewportSize({ width: 690, height: 980 });
 		await page.emulateMedia({ media: "print" });
 		await page.waitForTimeout(200);
+		await drawnAnew(page);
 		const box = await picture(page).boundingBox();
 		expect(box?.width).toBeGreaterThan(500);
 		expect((box?.x ?? 0) + (box?.width ?? 0)).toBeLessThanOrEqual(690);

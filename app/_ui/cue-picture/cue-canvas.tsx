@@ -48,6 +48,7 @@ export function CueCanvas({
 			widthPx: Math.round(widthPx * scale),
 			heightPx: Math.round(heightPx * scale),
 		};
+		delete element.dataset.drawn;
 		line.current ??= new RasterLine();
 		line.current.draw({ design, view, angleDeg, ...size, grain }, (rgba) => {
 			element.width = size.widthPx;

@@ -78,6 +78,7 @@ export function useSearching(
 	const worker = useRef<Worker | null>(null);
 	const inputs = useRef(new Map<number, FittingInput>());
 	const lastKey = useRef(0);
+	const newest = useRef(input);
 	const waiting = useRef(new Map<string, Waiting>());
 	const [settled, setSettled] = useState<{
 		input: FittingInput;
@@ -104,7 +105,8 @@ export function useSearching(
 			}
 			if (data.key !== lastKey.current) return;
 			const of = inputs.current.get(data.key);
-			if (of === undefined) return;
+			// Overtaken by a wish that has moved on: another answer is on its way.
+			if (of === undefined || of !== newest.current) return;
 			// The whole page follows: in pieces that let a moved wish pass.
 			if (data.kind === "found")
 				startTransition(() =>
@@ -138,6 +140,7 @@ export function useSearching(
 	}, []);
 
 	useEffect(() => {
+		newest.current = input;
 		if (inputs.current.get(lastKey.current) === input) return;
 		const isFirst = lastKey.current === 0;
 		if (!isWanted && !isFirst) return;
