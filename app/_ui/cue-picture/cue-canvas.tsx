@@ -27,6 +27,7 @@ export function CueCanvas({
 }) {
 	const canvas = useRef<HTMLCanvasElement>(null);
 	const line = useRef<RasterLine | null>(null);
+	const asked = useRef(0);
 	const { view, angleDeg, widthPx, heightPx } = frame;
 	useEffect(
 		() => () => {
@@ -48,6 +49,7 @@ export function CueCanvas({
 			widthPx: Math.round(widthPx * scale),
 			heightPx: Math.round(heightPx * scale),
 		};
+		const mine = ++asked.current;
 		delete element.dataset.drawn;
 		line.current ??= new RasterLine();
 		line.current.draw({ design, view, angleDeg, ...size, grain }, (rgba) => {
@@ -58,7 +60,7 @@ export function CueCanvas({
 				0,
 				0,
 			);
-			element.dataset.drawn = String(angleDeg);
+			if (mine === asked.current) element.dataset.drawn = String(angleDeg);
 		});
 	}, [design, view, angleDeg, widthPx, heightPx, grain]);
 	const fullPx = roomAbovePx + heightPx + roomBelowPx;

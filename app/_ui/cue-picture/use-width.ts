@@ -16,11 +16,15 @@ export function useWidth(
 		observer.current?.disconnect();
 		observer.current = null;
 		if (element === null) return;
-		observer.current = new ResizeObserver(([entry]) => {
+		const take = (width: number) => {
 			// Nothing to draw in while hidden.
-			if (!entry || entry.contentRect.width === 0) return;
-			const width = Math.round(entry.contentRect.width);
-			setWidthPx(Math.min(MOST_PX, Math.max(LEAST_PX, width)));
+			if (width === 0) return;
+			setWidthPx(Math.min(MOST_PX, Math.max(LEAST_PX, Math.round(width))));
+		};
+		// Before anything heavy is drawn for a width that is not so.
+		take(element.getBoundingClientRect().width);
+		observer.current = new ResizeObserver(([entry]) => {
+			if (entry) take(entry.contentRect.width);
 		});
 		observer.current.observe(element);
 	}, []);
