@@ -3,6 +3,7 @@ import { givenAnswerSchema } from "./answer-changes";
 import { answerSchema } from "./answers";
 import { FIELD_NAMES, type FieldName } from "./fields";
 import { CHOICES } from "./fitting-input";
+import type { TakenWish } from "./taken-wishes";
 
 /**
  * What a device and the server say to each other about one fitting. A request may lie on a device for
@@ -13,7 +14,7 @@ const id = z.uuid();
 const moment = z.iso.datetime();
 const MAX_CHANGES = 400;
 
-const fieldSchema = z
+export const fieldSchema = z
 	.string()
 	.max(64)
 	.regex(/^[A-Za-z0-9]+$/);
@@ -50,6 +51,8 @@ export const seenSchema = z.strictObject({
 export const saveSchema = z.strictObject({
 	requestKey: id,
 	reason: z.string().trim().max(400),
+	/** The answers as the device showed them, and the figures they gave: refused where either is another. */
+	answers: z.record(fieldSchema, answerSchema),
 	seen: seenSchema,
 });
 
@@ -82,7 +85,7 @@ export type SaveRequest = z.infer<typeof saveSchema>;
 export type SyncRequest = z.infer<typeof syncRequestSchema>;
 
 /** Answers as stored, without fields this version does not know. */
-const knownAnswersSchema = z
+export const knownAnswersSchema = z
 	.record(z.string(), answerSchema)
 	.transform(
 		(answers) =>
@@ -103,7 +106,28 @@ const originSchema = z.object({
 });
 export type Origin = z.infer<typeof originSchema>;
 
-const conflictSchema = z.object({
+const takenWishSchema = z.object({
+	field: z.string(),
+	after: z.string(),
+	sd: z.number().positive(),
+	sessions: z.number().int(),
+	shots: z.number().int(),
+}) satisfies z.ZodType<TakenWish>;
+
+/** A fitting as the server has it. */
+export const storedFittingSchema = z.object({
+	id: z.string(),
+	number: z.number().int(),
+	player: z.object({ id: z.string(), name: z.string() }),
+	isDemo: z.boolean(),
+	answers: knownAnswersSchema,
+	revision: z.number().int(),
+	takenWishes: z.array(takenWishSchema),
+	specNumber: z.number().int().nullable(),
+});
+export type StoredFitting = z.infer<typeof storedFittingSchema>;
+
+export const conflictSchema = z.object({
 	id: z.string(),
 	field: z.custom<FieldName>(
 		(name) => typeof name === "string" && isFieldName(name),
@@ -121,15 +145,7 @@ export type AnswerConflict = z.infer<typeof conflictSchema>;
 export const syncAnswerSchema = z.discriminatedUnion("status", [
 	z.object({
 		status: z.literal("kept"),
-		fitting: z.object({
-			id: z.string(),
-			number: z.number().int(),
-			player: z.object({ id: z.string(), name: z.string() }),
-			isDemo: z.boolean(),
-			answers: knownAnswersSchema,
-			revision: z.number().int(),
-			specNumber: z.number().int().nullable(),
-		}),
+		fitting: storedFittingSchema,
 		conflicts: z.array(conflictSchema),
 		/** Keys of changes that can never be stored, such as of a question that is no longer asked. */
 		refused: z.array(z.string()),

@@ -10,7 +10,11 @@ import {
 } from "@/lib/forms/answer-changes";
 import type { Device } from "@/lib/forms/device-sync";
 import type { Answers, FieldName } from "@/lib/forms/fields";
-import { type DatabaseTransaction, database } from "@/lib/records/database";
+import {
+	type DatabaseTransaction,
+	database,
+	inTransaction,
+} from "@/lib/records/database";
 import { storedAnswersSchema } from "@/lib/records/fittings/data";
 
 const originSchema = z.object({
@@ -92,7 +96,7 @@ export async function keepChanges({
 	sentAt: string;
 	receivedAt: Date;
 }): Promise<boolean> {
-	return database().$transaction(async (transaction) => {
+	return inTransaction(async (transaction) => {
 		const fitting = await transaction.fitting.findUnique({
 			where: { id: fittingId },
 			select: { answers: true, revision: true },
