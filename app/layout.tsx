@@ -3,7 +3,7 @@ import "./globals.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 import { readPreferences } from "./_ui/preferences/loaders";
-import { UnitsProvider } from "./_ui/preferences/units";
+import { ReaderProvider } from "./_ui/preferences/reader";
 import { Shell } from "./_ui/shell/shell";
 
 export const metadata: Metadata = {
@@ -29,11 +29,19 @@ export default async function RootLayout({
 }) {
 	const preferences = await readPreferences();
 	return (
-		<html lang="en" data-theme={preferences.theme ?? undefined}>
+		<html
+			lang={preferences.language}
+			data-theme={preferences.theme ?? undefined}
+		>
 			<body>
-				<UnitsProvider system={preferences.system}>
+				<ReaderProvider
+					manner={{
+						system: preferences.system,
+						language: preferences.language,
+					}}
+				>
 					<Shell preferences={preferences}>{children}</Shell>
-				</UnitsProvider>
+				</ReaderProvider>
 			</body>
 		</html>
 	);

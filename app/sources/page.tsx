@@ -1,12 +1,14 @@
 import type { Metadata } from "next";
 import { DataTable } from "@/app/_ui/data-table";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section } from "@/app/_ui/section";
 import { MODEL_VERSION } from "@/lib/advice/version";
 import { constantGroups, sourceRows } from "@/lib/present/sources-view";
 
 export const metadata: Metadata = { title: "Sources" };
 
-export default function SourcesPage() {
+export default async function SourcesPage() {
+	const reader = await readReader();
 	return (
 		<>
 			<PageHead
@@ -28,7 +30,7 @@ export default function SourcesPage() {
 					rowKey="id"
 				/>
 			</Section>
-			{constantGroups().map(({ title, rows }) => (
+			{constantGroups(reader).map(({ title, rows }) => (
 				<Section key={title} title={title}>
 					<DataTable
 						caption={title}

@@ -10,7 +10,7 @@ import {
 	readableStretch,
 } from "@/lib/present/cue-view";
 import { cueWords, viewWords } from "@/lib/present/cue-words";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { encodePng } from "./png";
 
 /** Units of the drawing across a page, and pixels of the raster for each: 220 to the inch on A4. */
@@ -19,7 +19,7 @@ const RASTER_SCALE = 2;
 
 export interface CuePlateQuestion {
 	readonly design: CueDesign;
-	readonly system: UnitSystem;
+	readonly reader: Reader;
 	/** Default the whole cue. */
 	readonly part?: CuePart;
 	readonly isUnrolled?: boolean;
@@ -44,7 +44,7 @@ export interface CuePlate {
 
 /** Raster and drawing share `picture.frame`: the file fills its width and height exactly. */
 export function cuePlate(p: CuePlateQuestion): CuePlate {
-	const { design, system, balanceFromButtMm } = p;
+	const { design, reader, balanceFromButtMm } = p;
 	const { part = "whole", angleDeg = 0 } = p;
 	const view = {
 		part,
@@ -75,8 +75,8 @@ export function cuePlate(p: CuePlateQuestion): CuePlate {
 	});
 	return {
 		png: encodePng({ rgba, ...raster }),
-		picture: cuePicture({ design, frame, system, balanceFromButtMm }),
-		viewWords: viewWords({ ...view, angleDeg }),
-		cueWords: cueWords({ design, system, balanceFromButtMm }),
+		picture: cuePicture({ design, frame, reader, balanceFromButtMm }),
+		viewWords: viewWords({ ...view, angleDeg }, reader),
+		cueWords: cueWords({ design, reader, balanceFromButtMm }),
 	};
 }

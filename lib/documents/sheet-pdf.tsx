@@ -7,7 +7,7 @@ import {
 } from "@react-pdf/renderer";
 import type { SheetHead } from "@/lib/present/sheet-head";
 import { type SheetView, sheetView } from "@/lib/present/sheet-view";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import type { BuildContent } from "@/lib/workshop/job-content";
 import { type CuePlate, cuePlate } from "./cue-plate";
 import type { JobCode } from "./job-code";
@@ -27,13 +27,13 @@ export interface SheetPdfRequest {
 	readonly head: SheetHead;
 	readonly isInvented: boolean;
 	readonly build: BuildContent;
-	readonly system: UnitSystem;
+	readonly reader: Reader;
 	readonly code: JobCode;
 	readonly paper: Paper;
 }
 
 /** A request with all its words and pictures made, ready to be laid out. */
-interface SheetProps extends Omit<SheetPdfRequest, "build" | "system"> {
+interface SheetProps extends Omit<SheetPdfRequest, "build" | "reader"> {
 	readonly view: SheetView;
 	/** One below the other. */
 	readonly plates: readonly CuePlate[];
@@ -54,22 +54,22 @@ const FOOT_PT = 30;
  */
 export async function sheetPdf({
 	build,
-	system,
+	reader,
 	...request
 }: SheetPdfRequest): Promise<Buffer> {
 	const { design, targets } = build;
 	const made = {
 		...request,
 		head: await printable(request.head),
-		view: sheetView(build, system),
+		view: sheetView(build, reader),
 		plates: [
 			cuePlate({
 				design,
-				system,
+				reader,
 				balanceFromButtMm: targets.balance.value,
 				ink: "grey",
 			}),
-			cuePlate({ design, system, part: "butt", ink: "grey" }),
+			cuePlate({ design, reader, part: "butt", ink: "grey" }),
 		],
 	};
 	let pdf: Buffer | null = null;

@@ -1,5 +1,7 @@
 import { sheetView } from "@/lib/present/sheet-view";
 import { mmToInches } from "@/lib/units/quantity";
+import { ENGLISH } from "@/lib/words/en/messages";
+import { readerOf } from "@/lib/words/reader";
 import type { BuildContent } from "@/lib/workshop/job-content";
 import { csvText } from "./csv";
 import { decimal } from "./decimal";
@@ -15,9 +17,12 @@ const QUANTITIES = [
 	["Tolerance either side", "toleranceMm"],
 ] as const;
 
+/** What a machine reads is in one language. */
+const FOR_MACHINES = readerOf({ system: "metric", language: "en" }, ENGLISH);
+
 /** The diameters at stations of a frozen build, in the sheet's order, each in both units. */
 export function stationsCsv(content: BuildContent): string {
-	const { stations } = sheetView(content, "metric");
+	const { stations } = sheetView(content, FOR_MACHINES);
 	return csvText(
 		[
 			...QUANTITIES.flatMap(([label]) => [`${label} (mm)`, `${label} (in)`]),

@@ -2,7 +2,7 @@ import type { Advice } from "@/lib/advice/advise";
 import type { Figure, Sureness } from "@/lib/advice/figure";
 import { CITATIONS, type CitationId } from "@/lib/reference/citations";
 import { band90 } from "@/lib/reference/estimate";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { type Both, formatBoth, formatMass, formatPercent } from "./figures";
 import {
 	BASIS_LABELS,
@@ -72,12 +72,12 @@ export const quantityOf = (id: FigureId, value: number) =>
 export function figureView({
 	id,
 	figure,
-	system,
+	reader,
 	rangeMm,
 }: {
 	id: FigureId;
 	figure: Figure;
-	system: UnitSystem;
+	reader: Reader;
 	rangeMm?: { low: number; high: number };
 }): FigureView {
 	const [first, ...rest] = figure.evidence;
@@ -90,13 +90,13 @@ export function figureView({
 	return {
 		id,
 		label: FIGURE_LABELS[id],
-		value: formatBoth(quantityOf(id, figure.value), system),
-		range: rangeMm === undefined ? null : formatFigureBand(id, rangeMm, system),
-		band: formatFigureBand(id, figure.band, system),
-		reason: reasonSentence(id, first, system),
+		value: formatBoth(quantityOf(id, figure.value), reader),
+		range: rangeMm === undefined ? null : formatFigureBand(id, rangeMm, reader),
+		band: formatFigureBand(id, figure.band, reader),
+		reason: reasonSentence(id, first, reader),
 		others: told.map(
 			(evidence) =>
-				`${first.basis === "wish" ? "Without the wish" : `${formatPercent(evidence.shareFraction)} of the weight`}: ${reasonSentence(id, evidence, system)}`,
+				`${first.basis === "wish" ? "Without the wish" : `${formatPercent(evidence.shareFraction, reader)} of the weight`}: ${reasonSentence(id, evidence, reader)}`,
 		),
 		basis: BASIS_LABELS[figure.basis],
 		sources: sourceTitles([first, ...told].flatMap(({ sources }) => sources)),
@@ -106,21 +106,21 @@ export function figureView({
 }
 
 /** Everything the recommendation page shows, in the reader's units. */
-export function adviceView(advice: Advice, system: UnitSystem): AdviceView {
+export function adviceView(advice: Advice, reader: Reader): AdviceView {
 	const { build } = advice;
 	const { request, plan } = build;
 	return {
 		figures: [
-			figureView({ id: "length", figure: advice.length, system }),
-			figureView({ id: "mass", figure: advice.mass, system }),
+			figureView({ id: "length", figure: advice.length, reader }),
+			figureView({ id: "mass", figure: advice.mass, reader }),
 			figureView({
 				id: "butt",
 				figure: advice.butt.figure,
-				system,
+				reader,
 				rangeMm: advice.butt.rangeMm,
 			}),
-			figureView({ id: "tip", figure: advice.tip, system }),
-			figureView({ id: "balance", figure: advice.balance, system }),
+			figureView({ id: "tip", figure: advice.tip, reader }),
+			figureView({ id: "balance", figure: advice.balance, reader }),
 		],
 		build: [
 			{ label: "Shaft", value: woodName(request.shaftWood) },
@@ -131,27 +131,27 @@ export function adviceView(advice: Advice, system: UnitSystem): AdviceView {
 			{ label: "Ferrule", value: metalName(request.ferruleMetal) },
 			{
 				label: "Natural weight",
-				value: `${formatMass(build.natural.massG.value, system)}, nine in ten within ${formatFigureBand("mass", band90(build.natural.massG), system)}`,
+				value: `${formatMass(build.natural.massG.value, reader)}, nine in ten within ${formatFigureBand("mass", band90(build.natural.massG), reader)}`,
 			},
 			{
 				label: "Added weight",
 				value: plan.ok
-					? `${formatMass(plan.value.addedMassG.value, system, "added")} of ${metalName(plan.value.metal).toLowerCase()}, net of the wood bored out`
+					? `${formatMass(plan.value.addedMassG.value, reader, "added")} of ${metalName(plan.value.metal).toLowerCase()}, net of the wood bored out`
 					: "Not possible, see above",
 			},
 			...build.setAside.map(({ wood, naturalMassG }) => ({
 				label: "Set aside",
-				value: `${woodName(wood)}: about ${formatMass(naturalMassG, system)} with nothing added is already too heavy`,
+				value: `${woodName(wood)}: about ${formatMass(naturalMassG, reader)} with nothing added is already too heavy`,
 			})),
 		],
 		cautions: [
 			...new Set(
-				advice.cautions.map((caution) => cautionText(caution, system)),
+				advice.cautions.map((caution) => cautionText(caution, reader)),
 			),
 		],
 		refusals: plan.ok
 			? []
-			: plan.refusals.map((refusal) => refusalView(refusal, system)),
+			: plan.refusals.map((refusal) => refusalView(refusal, reader)),
 		rules: advice.rules.map(({ rule, ok, source }) => ({
 			rule: RULE_LABELS[rule] ?? rule,
 			ok,

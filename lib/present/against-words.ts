@@ -1,6 +1,6 @@
 import type { Against, Argued, Reason } from "@/lib/advice/argument";
 import { CRITERION_IDS, type CriterionId } from "@/lib/advice/criteria";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { CRITERION_WORDS } from "./criterion-words";
 import { formatLength, formatMass, formatPercent } from "./figures";
 import { choiceLabel } from "./labels";
@@ -51,11 +51,11 @@ const midSentence = (
 const say = (
 	choice: Argued["choice"],
 	value: number | string,
-	system: UnitSystem,
+	reader: Reader,
 ): string =>
 	isChoice(choice) || typeof value === "string"
 		? midSentence(choice, value)
-		: formatFigure(choice, value, system);
+		: formatFigure(choice, value, reader);
 
 const lower = (text: string): string =>
 	text.charAt(0).toLowerCase() + text.slice(1);
@@ -63,20 +63,17 @@ const lower = (text: string): string =>
 export const criterionName = (id: CriterionId): string =>
 	lower(CRITERION_WORDS[id].name);
 
-export function argumentWords(
-	argued: Argued,
-	system: UnitSystem,
-): ArgumentWords {
+export function argumentWords(argued: Argued, reader: Reader): ArgumentWords {
 	const { choice, value, forPlayer, against } = argued;
 	return {
 		choice,
 		label: isChoice(choice) ? CHOICE_LABELS[choice] : choice,
 		value: isChoice(choice)
 			? nameOf(choice, value)
-			: say(choice, value, system),
-		forPlayer: playerSentence(choice, forPlayer, system),
-		forBench: benchSentence(argued, system),
-		against: againstSentence(choice, against, system),
+			: say(choice, value, reader),
+		forPlayer: playerSentence(choice, forPlayer, reader),
+		forBench: benchSentence(argued, reader),
+		against: againstSentence(choice, against, reader),
 	};
 }
 
@@ -90,11 +87,11 @@ const numberOf = ({ code, facts }: Reason, name: string): number => {
 function playerSentence(
 	choice: Argued["choice"],
 	reason: Reason,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
 	if (!isChoice(choice)) {
 		if (reason.code === "serves-balance")
-			return balanceSentence(reason, system);
+			return balanceSentence(reason, reader);
 		return reasonSentence(
 			choice,
 			{
@@ -105,7 +102,7 @@ function playerSentence(
 				sources: reason.sources,
 				facts: reason.facts,
 			},
-			system,
+			reader,
 		);
 	}
 	const instead = reason.facts.instead;
@@ -121,7 +118,7 @@ function playerSentence(
 			return `It serves as well as the nearest other, ${other}.`;
 		default: {
 			const id = criterionIn(reason.code);
-			return `Against the nearest other, ${other}, it serves ${criterionName(id)} better: ${shares(numberOf(reason, "from"), numberOf(reason, "to"))}.`;
+			return `Against the nearest other, ${other}, it serves ${criterionName(id)} better: ${shares({ from: numberOf(reason, "from"), to: numberOf(reason, "to") }, reader)}.`;
 		}
 	}
 }
@@ -132,20 +129,23 @@ function criterionIn(code: string): CriterionId {
 	return id;
 }
 
-const shares = (from: number, to: number): string =>
-	`${formatPercent(to)} of the ideal instead of ${formatPercent(from)}`;
+const shares = (
+	{ from, to }: { from: number; to: number },
+	reader: Reader,
+): string =>
+	`${formatPercent(to, reader)} of the ideal instead of ${formatPercent(from, reader)}`;
 
-function balanceSentence(reason: Reason, system: UnitSystem): string {
+function balanceSentence(reason: Reason, reader: Reader): string {
 	const { from } = reason.facts;
-	const worth = formatPercent(numberOf(reason, "desirability"));
+	const worth = formatPercent(numberOf(reason, "desirability"), reader);
 	if (from === "present-cue")
-		return `The present cue’s balance, with what is said of it, asks for ${formatLength(numberOf(reason, "wanted"), system)}; this serves it to ${worth}.`;
-	return `Usual for this length is ${formatLength(numberOf(reason, "low"), system)} to ${formatLength(numberOf(reason, "high"), system)}; this serves it to ${worth}.`;
+		return `The present cue’s balance, with what is said of it, asks for ${formatLength(numberOf(reason, "wanted"), reader)}; this serves it to ${worth}.`;
+	return `Usual for this length is ${formatLength(numberOf(reason, "low"), reader)} to ${formatLength(numberOf(reason, "high"), reader)}; this serves it to ${worth}.`;
 }
 
 function benchSentence(
 	{ choice, value, forBench }: Argued,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
 	const fact = (name: string): number => {
 		const found = forBench[name];
@@ -153,15 +153,15 @@ function benchSentence(
 			throw new TypeError(`${choice} lacks the bench fact ${name}`);
 		return found;
 	};
-	const fine = (name: string) => formatLength(fact(name), system, "bench");
-	const station = (name: string) => formatLength(fact(name), system, "station");
+	const fine = (name: string) => formatLength(fact(name), reader, "bench");
+	const station = (name: string) => formatLength(fact(name), reader, "station");
 	switch (choice) {
 		case "length":
 			return `Cut to ${station("lengthMm")}, in steps of ${fine("stepMm")}.`;
 		case "mass":
 			return fact("metalMassG") > 0
-				? `The wood weighs about ${formatMass(fact("naturalMassG"), system)}; bore ${fine("boreDiameterMm")} wide and ${station("boreDepthMm")} deep, which takes out ${formatMass(fact("drilledOutMassG"), system, "added")}, and put in ${formatMass(fact("metalMassG"), system, "added")} of metal.`
-				: `The wood weighs about ${formatMass(fact("naturalMassG"), system)}; nothing is added.`;
+				? `The wood weighs about ${formatMass(fact("naturalMassG"), reader)}; bore ${fine("boreDiameterMm")} wide and ${station("boreDepthMm")} deep, which takes out ${formatMass(fact("drilledOutMassG"), reader, "added")}, and put in ${formatMass(fact("metalMassG"), reader, "added")} of metal.`
+				: `The wood weighs about ${formatMass(fact("naturalMassG"), reader)}; nothing is added.`;
 		case "butt":
 			return `Turn the butt to ${fine("buttDiameterMm")}; the grip hand is at station ${station("gripStationMm")} from the tip.`;
 		case "tip":
@@ -181,32 +181,32 @@ const NO_SAY = 0.005;
 function againstSentence(
 	choice: Argued["choice"],
 	against: Against | null,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
 	if (against === null) return "Nothing here speaks against it.";
 	if (against.kind === "criterion") {
 		const { criterion, moveTo, from, to, overallCost } = against;
 		const whole =
 			overallCost > 0.0005
-				? `as a whole the cue would lose ${formatPercent(overallCost, 1)}`
+				? `as a whole the cue would lose ${formatPercent(overallCost, reader, 1)}`
 				: "as a whole the cue would lose next to nothing";
-		return `With ${say(choice, moveTo, system)}, ${criterionName(criterion)} would be at ${shares(from, to)}; ${whole}.`;
+		return `With ${say(choice, moveTo, reader)}, ${criterionName(criterion)} would be at ${shares({ from, to }, reader)}; ${whole}.`;
 	}
 	const { code, value, sd, shareFraction } = against;
 	const pull = isChoice(choice)
 		? String(value)
-		: `${formatFigure(choice, value, system)}, give or take ${spread(choice, sd, system)}`;
+		: `${formatFigure(choice, value, reader)}, give or take ${spread(choice, sd, reader)}`;
 	const weight =
 		shareFraction < NO_SAY
 			? "beside the wish it has no say"
-			: `it has ${formatPercent(shareFraction)} of the weight`;
+			: `it has ${formatPercent(shareFraction, reader)} of the weight`;
 	return `${evidenceName(code)} alone points to ${pull}; ${weight}.`;
 }
 
-const spread = (id: FigureId, sd: number, system: UnitSystem): string =>
-	id === "length" && system === "trade"
-		? formatLength(sd, system, "station")
-		: formatFigure(id, sd, system);
+const spread = (id: FigureId, sd: number, reader: Reader): string =>
+	id === "length" && reader.system === "trade"
+		? formatLength(sd, reader, "station")
+		: formatFigure(id, sd, reader);
 
 /** What a piece of evidence is called; a code without a name is shown as it is, never hidden. */
 const EVIDENCE_NAMES: Readonly<Record<string, string>> = {

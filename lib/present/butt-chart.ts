@@ -9,13 +9,13 @@ import { diameterAtMm } from "@/lib/cue/taper";
 import { designFrom } from "@/lib/cue/template";
 import { must } from "@/lib/numerics/outcome";
 import { closureMm } from "@/lib/player/hand";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { axisLength, banded, lengthUnit, range, thin } from "./chart-axes";
 import type { ChartModel } from "./chart-model";
 import { formatLength, formatLengthBand } from "./figures";
 
 /** Butt diameter against how thumb and finger close along the grip zone. */
-export function buttChart(advice: Advice, system: UnitSystem): ChartModel {
+export function buttChart(advice: Advice, reader: Reader): ChartModel {
 	const { request } = advice.build;
 	const { circleMm } = advice.grip;
 	const { gripStationMm, closure, figure, rangeMm } = advice.butt;
@@ -28,7 +28,7 @@ export function buttChart(advice: Advice, system: UnitSystem): ChartModel {
 		},
 	];
 	const butts = range(BUTT_LIMITS_MM.min, BUTT_LIMITS_MM.max, 15);
-	const length = (mm: number) => axisLength(mm, system);
+	const length = (mm: number) => axisLength(mm, reader);
 	const closures = butts.map((buttDiameterMm) => {
 		const design = must(designFrom({ ...request, buttDiameterMm }));
 		return {
@@ -45,22 +45,22 @@ export function buttChart(advice: Advice, system: UnitSystem): ChartModel {
 	const target = CLOSURE_TARGET_MM[closure];
 	const gap = (mm: number) =>
 		mm >= 0
-			? `${formatLength(mm, system, "gap")} gap`
-			: `${formatLength(-mm, system, "gap")} overlap`;
+			? `${formatLength(mm, reader, "gap")} gap`
+			: `${formatLength(-mm, reader, "gap")} overlap`;
 	const { gripFromButtMm } = advice.reach;
 	return {
 		id: "butt",
 		title: "Butt diameter: how thumb and finger close",
-		summary: `With a ring of ${formatLength(circleMm.value, system, "diameter")} held ${formatLength(gripFromButtMm.value, system)} from the butt end, butts of ${formatLengthBand(rangeMm, system, "diameter")} close as wanted; ${formatLength(figure.value, system, "diameter")} is chosen. Further forward the cue is slimmer and the ring closes more.`,
+		summary: `With a ring of ${formatLength(circleMm.value, reader, "diameter")} held ${formatLength(gripFromButtMm.value, reader)} from the butt end, butts of ${formatLengthBand(rangeMm, reader, "diameter")} close as wanted; ${formatLength(figure.value, reader, "diameter")} is chosen. Further forward the cue is slimmer and the ring closes more.`,
 		x: {
 			label: "Butt diameter",
-			unit: lengthUnit(system),
+			unit: lengthUnit(reader),
 			domain: [length(BUTT_LIMITS_MM.min), length(BUTT_LIMITS_MM.max)],
 		},
 		panels: [
 			{
 				label: "Between the pads: gap above 0, overlap below",
-				unit: lengthUnit(system),
+				unit: lengthUnit(reader),
 				lines: places.map(({ name }, place) => ({
 					name,
 					points: closures.map(({ buttDiameterMm, at }) => {
@@ -87,12 +87,12 @@ export function buttChart(advice: Advice, system: UnitSystem): ChartModel {
 		],
 		marker: {
 			x: length(figure.value),
-			label: formatLength(figure.value, system, "diameter"),
+			label: formatLength(figure.value, reader, "diameter"),
 		},
 		table: {
 			columns: ["Butt diameter", ...places.map(({ name }) => name)],
 			rows: thin(closures, 8).map(({ buttDiameterMm, at }) => [
-				formatLength(buttDiameterMm, system, "diameter"),
+				formatLength(buttDiameterMm, reader, "diameter"),
 				...at.map(gap),
 			]),
 		},

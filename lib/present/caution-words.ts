@@ -1,7 +1,7 @@
 import type { MeasureName } from "@/lib/forms/fitting-input";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import {
 	formatAngle,
 	formatLength,
@@ -21,6 +21,7 @@ interface Told {
 	readonly g: (name: string) => string;
 	readonly deg: (name: string) => string;
 	readonly number: (name: string) => number;
+	readonly reader: Reader;
 	readonly game: () => string;
 	readonly wood: (name: string) => string;
 	readonly text: (name: string) => string;
@@ -33,17 +34,18 @@ export const numberIn = (facts: Facts | undefined, name: string): number => {
 	return value;
 };
 
-export function telling(facts: Facts | undefined, system: UnitSystem): Told {
+export function telling(facts: Facts | undefined, reader: Reader): Told {
 	const number = (name: string) => numberIn(facts, name);
 	const text = (name: string) => String(facts?.[name]);
 	return {
+		reader,
 		number,
 		text,
-		mm: (name, kind = "length") => formatLength(number(name), system, kind),
+		mm: (name, kind = "length") => formatLength(number(name), reader, kind),
 		band: (low, high, kind = "length") =>
-			formatLengthBand({ low: number(low), high: number(high) }, system, kind),
-		g: (name) => formatMass(number(name), system),
-		deg: (name) => formatAngle(number(name), 0),
+			formatLengthBand({ low: number(low), high: number(high) }, reader, kind),
+		g: (name) => formatMass(number(name), reader),
+		deg: (name) => formatAngle(number(name), reader, 0),
 		game: () => gameName(text("gameId") as GameId),
 		wood: (name) => woodName(text(name) as WoodId),
 	};
@@ -57,9 +59,9 @@ export const CAUTION_WORDS: Readonly<Record<string, (told: Told) => string>> = {
 	// The player.
 	"stature-estimated": () =>
 		"Height was left out: the tables’ average stands in, so every length here is wide.",
-	"outside-source-range": ({ text, number, mm }) =>
+	"outside-source-range": ({ text, number, mm, reader }) =>
 		text("field") === "ageYears"
-			? `An age of ${formatNumber(number("value"))} is outside the tables’ own range (${formatNumber(number("min"))} to ${formatNumber(number("max"))} years): the lines are drawn on beyond it, with more doubt than the bands show.`
+			? `An age of ${formatNumber(number("value"), reader)} is outside the tables’ own range (${formatNumber(number("min"), reader)} to ${formatNumber(number("max"), reader)} years): the lines are drawn on beyond it, with more doubt than the bands show.`
 			: `A height of ${mm("value", "body")} is outside the tables’ own range (${mm("min", "body")} to ${mm("max", "body")}): the lines are drawn on beyond it, with more doubt than the bands show.`,
 	"reading-unexpected": ({ mm, text }) => {
 		const measure = text("field").replace(/Mm$/, "") as MeasureName;
@@ -93,12 +95,12 @@ export const CAUTION_WORDS: Readonly<Record<string, (told: Told) => string>> = {
 	"neck-at-limit": () => "The neck is at its limit in this pose.",
 	"forearm-not-upright": () =>
 		"The upper arm is too short for an upright forearm in this pose: the grip is drawn as near to it as the arm allows.",
-	"posture-past-static-limits": ({ deg, number }) =>
-		`A trunk leaning ${deg("trunkDeg")} with the head ${formatAngle(Math.abs(number("neckDeg")), 0)} ${number("neckDeg") < 0 ? "back from" : "forward of"} it is past the limits ISO 11226 sets for holding still (trunk up to ${deg("trunkLimitDeg")}, head not bent back). Down on the shot is held for seconds: stand up between shots. ${SEE_SOMEBODY}`,
-	"posture-time-limited": ({ deg, number }) =>
-		`A trunk leaning ${deg("trunkDeg")} may be held for about ${formatNumber(number("longestS"))} seconds by ISO 11226: stand up between shots. ${SEE_SOMEBODY}`,
-	"posture-asymmetric": ({ number }) =>
-		`The trunk leans about ${formatAngle(Math.abs(number("sideBendDeg")), 0)} to one side; ISO 11226 asks for symmetry where a posture is held.`,
+	"posture-past-static-limits": ({ deg, number, reader }) =>
+		`A trunk leaning ${deg("trunkDeg")} with the head ${formatAngle(Math.abs(number("neckDeg")), reader, 0)} ${number("neckDeg") < 0 ? "back from" : "forward of"} it is past the limits ISO 11226 sets for holding still (trunk up to ${deg("trunkLimitDeg")}, head not bent back). Down on the shot is held for seconds: stand up between shots. ${SEE_SOMEBODY}`,
+	"posture-time-limited": ({ deg, number, reader }) =>
+		`A trunk leaning ${deg("trunkDeg")} may be held for about ${formatNumber(number("longestS"), reader)} seconds by ISO 11226: stand up between shots. ${SEE_SOMEBODY}`,
+	"posture-asymmetric": ({ number, reader }) =>
+		`The trunk leans about ${formatAngle(Math.abs(number("sideBendDeg")), reader, 0)} to one side; ISO 11226 asks for symmetry where a posture is held.`,
 	"posture-limits-exclude-juniors": () =>
 		"Those limits were written for adults. For a junior, a responsible adult is present and agrees.",
 	"stand-up-between-shots": () => `Stand up between shots. ${SEE_SOMEBODY}`,
@@ -125,8 +127,8 @@ export const CAUTION_WORDS: Readonly<Record<string, (told: Told) => string>> = {
 		`The figures point to ${g("wantedG")}, but the bore that leaves sound wood has room for ${g("nearestG")} at most. A denser butt wood or a thicker butt would allow more.`,
 	"balance-outside-usual": ({ mm, band }) =>
 		`A balance point ${mm("balanceFromButtMm")} from the butt end is outside the usual ${band("lowMm", "highMm")} (common practice).`,
-	"moisture-outside-change-range": ({ text, number }) =>
-		`In the ${text("season")} wood comes to ${formatNumber(number("moisturePct"), 1)}%, outside the ${formatNumber(number("minPct"))} to ${formatNumber(number("maxPct"))}% the published figures of shrinkage hold for: the thicknesses there are drawn on beyond them.`,
+	"moisture-outside-change-range": ({ text, number, reader }) =>
+		`In the ${text("season")} wood comes to ${formatNumber(number("moisturePct"), reader, 1)}%, outside the ${formatNumber(number("minPct"), reader)} to ${formatNumber(number("maxPct"), reader)}% the published figures of shrinkage hold for: the thicknesses there are drawn on beyond them.`,
 	// The bench.
 	"natural-above-wanted": ({ g }) =>
 		`The billets of the tables come out ${g("excessG")} above the weight wanted; lighter ones, within their spread, meet it with nothing added.`,

@@ -1,7 +1,7 @@
 import type { Influence } from "@/lib/advice/sensitivity";
 import type { WoodId } from "@/lib/reference/woods";
 import { WOODS } from "@/lib/reference/woods";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import {
 	formatLength,
 	formatMass,
@@ -76,43 +76,40 @@ const WORTH_TELLING = 0.02;
 /** One sentence an influence, strongest first, those that would move nothing left out. */
 export function influenceViews(
 	influences: readonly Influence[],
-	system: UnitSystem,
+	reader: Reader,
 ): readonly InfluenceView[] {
 	return influences
 		.filter(
 			(influence) =>
 				influence.feltSteps >= WORTH_TELLING &&
-				movedBy(influence, system).length > 0,
+				movedBy(influence, reader).length > 0,
 		)
 		.map((influence) => ({
 			answer: influence.answer,
-			text: influenceText(influence, system),
-			steps: formatNumber(influence.feltSteps, 1),
+			text: influenceText(influence, reader),
+			steps: formatNumber(influence.feltSteps, reader, 1),
 		}));
 }
 
 function movedBy(
 	{ needMovement, cueMovement }: Influence,
-	system: UnitSystem,
+	reader: Reader,
 ): readonly string[] {
 	const movement: Partial<Record<(typeof MOVED)[number][0], number>> =
 		cueMovement ?? needMovement;
 	return MOVED.flatMap(([name, label, kind, least]) => {
 		const by = movement[name] ?? 0;
 		if (by < least) return [];
-		return `${label} by about ±${kind === "mass" ? formatMass(by, system, "added") : formatLength(by, system, kind)}`;
+		return `${label} by about ±${kind === "mass" ? formatMass(by, reader, "added") : formatLength(by, reader, kind)}`;
 	});
 }
 
-export function influenceText(
-	influence: Influence,
-	system: UnitSystem,
-): string {
+export function influenceText(influence: Influence, reader: Reader): string {
 	const { answer, worthGained } = influence;
-	const moved = movedBy(influence, system);
+	const moved = movedBy(influence, reader);
 	const gained =
 		worthGained !== null && worthGained >= 0.001
-			? ` Ordering for the answer would be worth ${formatPercent(worthGained, 1)} on average.`
+			? ` Ordering for the answer would be worth ${formatPercent(worthGained, reader, 1)} on average.`
 			: "";
 	const what = moved.length === 0 ? "nothing worth telling" : list(moved);
 	return `${doingText(answer)} would move ${what}.${gained}`;

@@ -1,9 +1,6 @@
 import { Z90 } from "@/lib/reference/estimate";
-import {
-	gramsToOunces,
-	mmToInches,
-	type UnitSystem,
-} from "@/lib/units/quantity";
+import { gramsToOunces, mmToInches } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import type { ChartPoint } from "./chart-model";
 
 /** Points along each axis: enough for a smooth line, few enough for a table to be read. */
@@ -15,14 +12,14 @@ export const range = (from: number, to: number, count = POINTS): number[] =>
 		(_, i) => from + ((to - from) * i) / (count - 1),
 	);
 
-export const axisLength = (mm: number, system: UnitSystem) =>
-	system === "metric" ? mm : mmToInches(mm);
-export const axisMass = (g: number, system: UnitSystem) =>
-	system === "metric" ? g : gramsToOunces(g);
-export const lengthUnit = (system: UnitSystem) =>
-	system === "metric" ? "mm" : "in";
-export const massUnit = (system: UnitSystem) =>
-	system === "metric" ? "g" : "oz";
+export const axisLength = (mm: number, reader: Reader) =>
+	reader.system === "metric" ? mm : mmToInches(mm);
+export const axisMass = (g: number, reader: Reader) =>
+	reader.system === "metric" ? g : gramsToOunces(g);
+export const lengthUnit = (reader: Reader) =>
+	reader.system === "metric" ? "mm" : "in";
+export const massUnit = (reader: Reader) =>
+	reader.system === "metric" ? "g" : "oz";
 
 export const banded = (
 	x: number,

@@ -1,3 +1,4 @@
+import type { Reader } from "@/lib/words/reader";
 import { formatNumber, formatQuarters } from "./figures";
 
 /** A chart ready to draw: numbers already in the reader's units, every sentence written. */
@@ -102,13 +103,18 @@ export function innerTicks(
 }
 
 /** A number on an axis: quarters of an inch as the trade writes them, else as many decimals as the step has. */
-export function tickText(value: number, step: number, unit: string): string {
-	if (unit === "in" && Number.isInteger(step * 4)) return formatQuarters(value);
+export function tickText(
+	value: number,
+	{ step, unit }: { step: number; unit: string },
+	reader: Reader,
+): string {
+	if (unit === "in" && Number.isInteger(step * 4))
+		return formatQuarters(value, reader);
 	const decimals = [0, 1, 2, 3, 4, 5, 6].find(
 		(count) =>
 			Math.abs(step * 10 ** count - Math.round(step * 10 ** count)) < 1e-6,
 	);
-	return formatNumber(value, decimals ?? 6);
+	return formatNumber(value, reader, decimals ?? 6);
 }
 
 /** The span of a panel: its lines, their bands, and the zones along y. */

@@ -5,7 +5,8 @@ import type {
 } from "@/lib/advice/criteria";
 import { INVENTED_PRICE_LIST } from "@/lib/price/list";
 import { CITATIONS } from "@/lib/reference/citations";
-import { mmToInches, type UnitSystem } from "@/lib/units/quantity";
+import { mmToInches } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { axisLength, axisMass, lengthUnit, massUnit } from "./chart-axes";
 import {
 	formatAngle,
@@ -26,7 +27,8 @@ export interface Money {
 export const formatMoney = (
 	minor: number,
 	{ currency, minorPerUnit }: Money,
-): string => `${formatNumber(minor / minorPerUnit)}\u00a0${currency}`;
+	reader: Reader,
+): string => `${formatNumber(minor / minorPerUnit, reader)}\u00a0${currency}`;
 
 interface CriterionWords {
 	/** Short, for a column or an axis. */
@@ -92,48 +94,50 @@ const LENGTHS: Partial<Record<CriterionId, LengthKind>> = {
 export function formatMeasure(
 	id: CriterionId,
 	value: number,
-	system: UnitSystem,
+	reader: Reader,
 	money: Money = INVENTED_PRICE_LIST,
 ): string {
 	const kind = LENGTHS[id];
-	if (kind !== undefined) return formatLength(value, system, kind);
+	if (kind !== undefined) return formatLength(value, reader, kind);
 	switch (id) {
 		case "weight":
-			return formatMass(value, system);
+			return formatMass(value, reader);
 		case "build":
-			return formatMass(value, system, "added");
+			return formatMass(value, reader, "added");
 		case "steadiness":
-			return `${formatNumber(value, 4)}\u00a0kg\u00a0m²`;
+			return `${formatNumber(value, reader, 4)}\u00a0kg\u00a0m²`;
 		case "deflection":
-			return formatAngle(value, 2);
+			return formatAngle(value, reader, 2);
 		case "forgiveness":
-			return formatPercent(value, 1);
+			return formatPercent(value, reader, 1);
 		case "stiffness":
-			return `${formatNumber(value, 1)}\u00a0mm/N`;
+			return `${formatNumber(value, reader, 1)}\u00a0mm/N`;
 		case "price":
-			return formatMoney(value, money);
+			return formatMoney(value, money, reader);
 		default:
-			return formatNumber(value, Number.isInteger(value) ? 0 : 1);
+			return formatNumber(value, reader, Number.isInteger(value) ? 0 : 1);
 	}
 }
 
 /** A criterion as an axis: its unit, and a measure on it. */
 export function measureAxis(
 	id: CriterionId,
-	system: UnitSystem,
+	reader: Reader,
 	money: Money = INVENTED_PRICE_LIST,
 ): { unit: string; at: (value: number) => number } {
 	const kind = LENGTHS[id];
 	if (kind !== undefined)
 		return {
-			unit: lengthUnit(system),
+			unit: lengthUnit(reader),
 			at: (value) =>
-				system === "metric" ? axisLength(value, system) : mmToInches(value),
+				reader.system === "metric"
+					? axisLength(value, reader)
+					: mmToInches(value),
 		};
 	switch (id) {
 		case "weight":
 		case "build":
-			return { unit: massUnit(system), at: (value) => axisMass(value, system) };
+			return { unit: massUnit(reader), at: (value) => axisMass(value, reader) };
 		case "steadiness":
 			return { unit: "kg m²", at: (value) => value };
 		case "deflection":
@@ -173,10 +177,10 @@ export interface CriterionRow {
 /** What a criterion calls ideal, acceptable and unacceptable, and on what ground. */
 export function criterionRow(
 	{ id, shape, role, weight, basis, sources }: Criterion,
-	system: UnitSystem,
+	reader: Reader,
 ): CriterionRow {
 	const { low, high } = shape;
-	const say = (value: number) => formatMeasure(id, value, system);
+	const say = (value: number) => formatMeasure(id, value, reader);
 	const between = (from: number | undefined, to: number | undefined) => {
 		if (from !== undefined && to !== undefined)
 			return say(from) === say(to) ? say(from) : `${say(from)} to ${say(to)}`;
@@ -197,7 +201,8 @@ export function criterionRow(
 		ideal: between(low?.ideal, high?.ideal),
 		acceptable: between(low?.limit, high?.limit),
 		unacceptable: outside.length === 0 ? "None" : outside.join("; "),
-		weight: role === "counts" ? formatNumber(weight, 2) : ROLE_LABELS[role],
+		weight:
+			role === "counts" ? formatNumber(weight, reader, 2) : ROLE_LABELS[role],
 		basis: BASIS_LABELS[basis],
 		sources: [...new Set(titles)].join("; "),
 	};

@@ -1,6 +1,6 @@
 import { GAMES, type GameId } from "@/lib/reference/rules";
 import type { ShotProfile } from "@/lib/shot/profile";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import {
 	axisLength,
 	axisMass,
@@ -24,14 +24,14 @@ export function weightSpeedChart(p: {
 	profile: ShotProfile;
 	cueMassG: number;
 	gameId: GameId;
-	system: UnitSystem;
+	reader: Reader;
 }): ChartModel {
-	const { profile, cueMassG, gameId, system } = p;
+	const { profile, cueMassG, gameId, reader } = p;
 	const { weights, bestMassG } = profile;
 	const first = weights[0];
 	const last = weights[weights.length - 1];
 	if (!first || !last) throw new RangeError("a shot profile without weights");
-	const mass = (g: number) => axisMass(g, system);
+	const mass = (g: number) => axisMass(g, reader);
 	const percent = (fraction: number) => 100 * fraction;
 	const usual = GAMES[gameId].usual.massG;
 	const usualZone = {
@@ -47,10 +47,10 @@ export function weightSpeedChart(p: {
 	return {
 		id: "weight-speed",
 		title: "Weight and ball speed",
-		summary: `With the same effort the ball leaves fastest from a cue of about ${formatMass(bestMassG.value, system)}, but the best is flat: from ${formatMass(first.cueMassG, system)} to ${formatMass(last.cueMassG, system)} the ball loses ${formatPercent(1 - slowest, 1)} of its speed at most. Swung equally fast, a heavier cue always sends it faster.`,
+		summary: `With the same effort the ball leaves fastest from a cue of about ${formatMass(bestMassG.value, reader)}, but the best is flat: from ${formatMass(first.cueMassG, reader)} to ${formatMass(last.cueMassG, reader)} the ball loses ${formatPercent(1 - slowest, reader, 1)} of its speed at most. Swung equally fast, a heavier cue always sends it faster.`,
 		x: {
 			label: "Cue weight",
-			unit: massUnit(system),
+			unit: massUnit(reader),
 			domain: [mass(first.cueMassG), mass(last.cueMassG)],
 		},
 		panels: [
@@ -81,13 +81,13 @@ export function weightSpeedChart(p: {
 				zones: [usualZone],
 			},
 		],
-		marker: { x: mass(cueMassG), label: formatMass(cueMassG, system) },
+		marker: { x: mass(cueMassG), label: formatMass(cueMassG, reader) },
 		table: {
 			columns: ["Cue weight", "Equal effort", "Equal cue speed"],
 			rows: thin(weights).map((one) => [
-				formatMass(one.cueMassG, system),
-				formatPercent(one.equalEffortFraction.value, 1),
-				formatRatio(one.equalSpeedRatio.value),
+				formatMass(one.cueMassG, reader),
+				formatPercent(one.equalEffortFraction.value, reader, 1),
+				formatRatio(one.equalSpeedRatio.value, reader),
 			]),
 		},
 	};
@@ -96,28 +96,28 @@ export function weightSpeedChart(p: {
 interface OffsetQuestion {
 	readonly profile: ShotProfile;
 	readonly gameId: GameId;
-	readonly system: UnitSystem;
+	readonly reader: Reader;
 }
 
 /** What both charts over the contact's offset share. */
-function overOffset({ profile, gameId, system }: OffsetQuestion) {
+function overOffset({ profile, gameId, reader }: OffsetQuestion) {
 	const { offsets, usableOffsetRatio } = profile;
 	const last = offsets[offsets.length - 1];
 	const half = offsets.find(({ offsetRatio }) => offsetRatio === 0.5);
 	if (!last || !half) throw new RangeError("a shot profile without offsets");
 	const radiusMm = GAMES[gameId].cueBall.diameterMm.value / 2;
-	const x = (offsetRatio: number) => axisLength(offsetRatio * radiusMm, system);
+	const x = (offsetRatio: number) => axisLength(offsetRatio * radiusMm, reader);
 	return {
 		offsets,
 		half,
 		x,
 		axis: {
 			label: "Contact off the ball’s centre",
-			unit: lengthUnit(system),
+			unit: lengthUnit(reader),
 			domain: [0, x(last.offsetRatio)],
 		} as const,
 		offsetText: (offsetRatio: number) =>
-			formatLength(offsetRatio * radiusMm, system, "gap"),
+			formatLength(offsetRatio * radiusMm, reader, "gap"),
 		/** Named where the line leaves room at the foot of the panel. */
 		beyond: (label: string) =>
 			usableOffsetRatio < last.offsetRatio
@@ -138,13 +138,13 @@ function overOffset({ profile, gameId, system }: OffsetQuestion) {
 export function spinChart(
 	p: OffsetQuestion & { cueSpeedMPerS: number },
 ): ChartModel {
-	const { profile, cueSpeedMPerS } = p;
+	const { profile, cueSpeedMPerS, reader } = p;
 	const { offsets, half, x, axis, offsetText, beyond } = overOffset(p);
 	const gap = half.modelGapFraction;
 	return {
 		id: "offset-spin",
 		title: "Spin and speed off centre",
-		summary: `At a cue speed of ${formatNumber(cueSpeedMPerS, 1)}\u00a0m/s and half a ball radius off centre, the ball leaves at ${formatNumber(half.ballSpeedMPerS.value, 1)}\u00a0m/s and spins ${formatNumber(half.spinRevPerS.value)} times a second. ${gap === null ? "" : `Published models of the speed part by ${formatPercent(gap)} there; the band holds both. `}Past ${offsetText(profile.usableOffsetRatio)} the tip slips or runs out of dome.`,
+		summary: `At a cue speed of ${formatNumber(cueSpeedMPerS, reader, 1)}\u00a0m/s and half a ball radius off centre, the ball leaves at ${formatNumber(half.ballSpeedMPerS.value, reader, 1)}\u00a0m/s and spins ${formatNumber(half.spinRevPerS.value, reader)} times a second. ${gap === null ? "" : `Published models of the speed part by ${formatPercent(gap, reader)} there; the band holds both. `}Past ${offsetText(profile.usableOffsetRatio)} the tip slips or runs out of dome.`,
 		x: axis,
 		panels: [
 			{
@@ -178,8 +178,8 @@ export function spinChart(
 			columns: ["Off centre", "Ball speed", "Spin"],
 			rows: offsets.map((one) => [
 				offsetText(one.offsetRatio),
-				`${formatNumber(one.ballSpeedMPerS.value, 2)}\u00a0m/s`,
-				`${formatNumber(one.spinRevPerS.value, 1)}\u00a0/s`,
+				`${formatNumber(one.ballSpeedMPerS.value, reader, 2)}\u00a0m/s`,
+				`${formatNumber(one.spinRevPerS.value, reader, 1)}\u00a0/s`,
 			]),
 		},
 	};
@@ -187,16 +187,16 @@ export function spinChart(
 
 /** Deflection of the cue ball, and the bridge length that cancels it, over the offset of side. */
 export function deflectionChart(p: OffsetQuestion): ChartModel {
-	const { system } = p;
+	const { reader } = p;
 	const { offsets, half, x, axis, offsetText, beyond } = overOffset(p);
-	const length = (mm: number) => axisLength(mm, system);
+	const length = (mm: number) => axisLength(mm, reader);
 	const pivots = offsets.flatMap(({ offsetRatio, pivotLengthMm }) =>
 		pivotLengthMm === null ? [] : [{ offsetRatio, pivotLengthMm }],
 	);
 	return {
 		id: "offset-deflection",
 		title: "Deflection with side",
-		summary: `With side of half a ball radius the cue ball leaves ${formatAngle(half.squirtDeg.value)} off the cue’s line, whatever the speed.${half.pivotLengthMm === null ? "" : ` Turned about a bridge ${formatLength(half.pivotLengthMm.value, system)} from the tip, the cue would cancel it.`} Less mass at the end deflects less.`,
+		summary: `With side of half a ball radius the cue ball leaves ${formatAngle(half.squirtDeg.value, reader)} off the cue’s line, whatever the speed.${half.pivotLengthMm === null ? "" : ` Turned about a bridge ${formatLength(half.pivotLengthMm.value, reader)} from the tip, the cue would cancel it.`} Less mass at the end deflects less.`,
 		x: axis,
 		panels: [
 			{
@@ -214,7 +214,7 @@ export function deflectionChart(p: OffsetQuestion): ChartModel {
 			},
 			{
 				label: "Pivot length, tip to bridge",
-				unit: lengthUnit(system),
+				unit: lengthUnit(reader),
 				lines: [
 					{
 						name: "Pivot length",
@@ -230,10 +230,10 @@ export function deflectionChart(p: OffsetQuestion): ChartModel {
 			columns: ["Off centre", "Deflection", "Pivot length"],
 			rows: offsets.map((one) => [
 				offsetText(one.offsetRatio),
-				formatAngle(one.squirtDeg.value, 2),
+				formatAngle(one.squirtDeg.value, reader, 2),
 				one.pivotLengthMm === null
 					? "–"
-					: formatLength(one.pivotLengthMm.value, system),
+					: formatLength(one.pivotLengthMm.value, reader),
 			]),
 		},
 	};

@@ -1,7 +1,7 @@
 import type { CueAnswer } from "@/lib/advice/answer-cue";
 import type { Season, SeasonFigures, YearSwing } from "@/lib/cue/moisture";
 import { band90, type Estimate } from "@/lib/reference/estimate";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { materialName } from "./cue-words";
 import {
 	formatLength,
@@ -26,76 +26,80 @@ export interface Fact {
 
 const length = (
 	estimate: Estimate,
-	system: UnitSystem,
+	reader: Reader,
 	kind: LengthKind = "length",
 ) => ({
-	value: formatLength(estimate.value, system, kind),
-	band: formatLengthBand(band90(estimate), system, kind),
+	value: formatLength(estimate.value, reader, kind),
+	band: formatLengthBand(band90(estimate), reader, kind),
 });
 
 const number = (
 	{ value, sd }: Pick<Estimate, "value" | "sd">,
 	p: { scale?: number; decimals: number; unit: string },
+	reader: Reader,
 ) => {
 	const { scale = 1, decimals, unit } = p;
 	const { low, high } = band90({ value: value * scale, sd: sd * scale });
 	return {
-		value: `${formatNumber(value * scale, decimals)}\u00a0${unit}`,
-		band: formatNumberBand({ low, high }, decimals, `\u00a0${unit}`),
+		value: `${formatNumber(value * scale, reader, decimals)}\u00a0${unit}`,
+		band: formatNumberBand({ low, high }, reader, decimals, `\u00a0${unit}`),
 	};
 };
 
 /** Inertia is written in kg·cm², where a cue's figures are easy to hold. */
-const inertia = (estimate: Estimate, decimals: number) =>
-	number(estimate, { scale: 1e4, decimals, unit: "kg·cm²" });
+const inertia = (estimate: Estimate, decimals: number, reader: Reader) =>
+	number(estimate, { scale: 1e4, decimals, unit: "kg·cm²" }, reader);
 
 /** Weight and balance, with what is added where a weight is wanted. */
 export function weightFacts(
 	answer: CueAnswer,
-	system: UnitSystem,
+	reader: Reader,
 ): readonly Fact[] {
 	const { mass, plan } = answer;
 	const facts: Fact[] = [
 		{
 			label: "Weight",
-			value: formatMass(mass.massG.value, system),
-			band: formatMassBand(band90(mass.massG), system),
+			value: formatMass(mass.massG.value, reader),
+			band: formatMassBand(band90(mass.massG), reader),
 			note:
 				plan === null
 					? "With nothing added; billets differ."
-					: `Of ${formatMass(plan.naturalMassG.value, system)} natural weight.`,
+					: `Of ${formatMass(plan.naturalMassG.value, reader)} natural weight.`,
 		},
 		{
 			label: "Balance, from the butt end",
-			...length(mass.balanceFromButtMm, system),
+			...length(mass.balanceFromButtMm, reader),
 		},
 	];
 	if (plan !== null && plan.metalMassG > 0)
 		facts.push({
 			label: "Added weight, net",
-			value: formatMass(plan.addedMassG.value, system, "added"),
+			value: formatMass(plan.addedMassG.value, reader, "added"),
 			band: null,
-			note: `${metalName(plan.metal)} ${formatMass(plan.metalMassG, system, "added")} in, wood ${formatMass(plan.drilledOutMassG, system, "added")} out${plan.boreDepthMm > 0 ? `; bore Ø${formatLength(plan.boreDiameterMm, system, "diameter")}, ${formatLength(plan.boreDepthMm, system)} deep` : ""}.`,
+			note: `${metalName(plan.metal)} ${formatMass(plan.metalMassG, reader, "added")} in, wood ${formatMass(plan.drilledOutMassG, reader, "added")} out${plan.boreDepthMm > 0 ? `; bore Ø${formatLength(plan.boreDiameterMm, reader, "diameter")}, ${formatLength(plan.boreDepthMm, reader)} deep` : ""}.`,
 		});
 	return facts;
 }
 
 /** How the cue's weight is spread: what it takes to swing it, and to roll it. */
-export function inertiaFacts(answer: CueAnswer): readonly Fact[] {
+export function inertiaFacts(
+	answer: CueAnswer,
+	reader: Reader,
+): readonly Fact[] {
 	const { mass } = answer;
 	return [
 		{
 			label: "Inertia about the balance point",
-			...inertia(mass.inertiaAboutBalanceKgM2, 0),
+			...inertia(mass.inertiaAboutBalanceKgM2, 0, reader),
 			note: "What resists steering the tip sideways.",
 		},
 		{
 			label: "Inertia about the grip hand",
-			...inertia(answer.inertiaAboutGripKgM2, 0),
+			...inertia(answer.inertiaAboutGripKgM2, 0, reader),
 		},
 		{
 			label: "Inertia about its own axis",
-			...inertia(mass.inertiaAboutAxisKgM2, 2),
+			...inertia(mass.inertiaAboutAxisKgM2, 2, reader),
 			note: "What resists rolling it between the fingers.",
 		},
 	];
@@ -104,18 +108,18 @@ export function inertiaFacts(answer: CueAnswer): readonly Fact[] {
 /** How the cue bends. The two bending planes are told apart where they differ by a percent. */
 export function bendingFacts(
 	answer: CueAnswer,
-	system: UnitSystem,
+	reader: Reader,
 ): readonly Fact[] {
 	const { planes, sideRatio } = answer.bending;
 	const { x, y } = planes;
 	const [first] = x.freeHz;
 	if (!first) throw new RangeError("a cue without a first frequency");
 	const hertz = (estimate: Estimate) =>
-		number(estimate, { decimals: 1, unit: "Hz" });
+		number(estimate, { decimals: 1, unit: "Hz" }, reader);
 	const across = y.freeHz[0];
 	const still = x.stillMm
 		.map((stationMm) =>
-			formatLength(answer.design.lengthMm - stationMm, system),
+			formatLength(answer.design.lengthMm - stationMm, reader),
 		)
 		.join(" and ");
 	return [
@@ -124,7 +128,7 @@ export function bendingFacts(
 			...hertz(first),
 			note: `Stays still ${still} from the butt end: hold it there to hear it ring.${
 				sideRatio > 1.01 && across
-					? ` Turned a quarter, ${formatNumber(across.value, 1)}\u00a0Hz: ${formatPercent(sideRatio - 1)} between the planes.`
+					? ` Turned a quarter, ${formatNumber(across.value, reader, 1)}\u00a0Hz: ${formatPercent(sideRatio - 1, reader)} between the planes.`
 					: " Both planes alike within a percent."
 			}`,
 		},
@@ -140,16 +144,16 @@ export function bendingFacts(
 		},
 		{
 			label: "Tip hangs down, held level at the grip",
-			...length(x.droopMm, system, "gap"),
+			...length(x.droopMm, reader, "gap"),
 			note: "Under its own weight, clamped there.",
 		},
 		{
 			label: "Tip gives, for one newton sideways",
-			...length(x.giveMmPerN, system, "gap"),
+			...length(x.giveMmPerN, reader, "gap"),
 		},
 		{
 			label: "Effective end mass",
-			...number(answer.endMassG, { decimals: 1, unit: "g" }),
+			...number(answer.endMassG, { decimals: 1, unit: "g" }, reader),
 			note: "What the ball feels sideways in the short time of contact; less deflects less.",
 		},
 	];
@@ -173,27 +177,27 @@ const capital = (text: string): string =>
 export function yearView(
 	year: YearSwing,
 	seasons: readonly Season[],
-	system: UnitSystem,
+	reader: Reader,
 ): YearView {
 	const across = (radialMm: number, tangentialMm: number) =>
-		`${formatLength(radialMm, system, "bench")} across, ${formatLength(tangentialMm, system, "bench")} along`;
+		`${formatLength(radialMm, reader, "bench")} across, ${formatLength(tangentialMm, reader, "bench")} along`;
 	const row = (
 		name: string,
 		value: (one: SeasonFigures, index: number) => string,
 	) => ({ name, values: year.seasons.map(value) });
 	return {
-		sentence: `Settled in each air in turn, the cue’s weight swings by ${formatMass(year.massSwingG, system, "added")} and its butt end by ${formatLength(year.buttSwingMm, system, "bench")} across. Wood follows the air by weeks and a finish slows it: this is the most a year can do, not a day.`,
+		sentence: `Settled in each air in turn, the cue’s weight swings by ${formatMass(year.massSwingG, reader, "added")} and its butt end by ${formatLength(year.buttSwingMm, reader, "bench")} across. Wood follows the air by weeks and a finish slows it: this is the most a year can do, not a day.`,
 		columns: year.seasons.map(({ name }) => capital(name)),
 		rows: [
-			row("Air", (_, i) => airWords(seasons[i])),
+			row("Air", (_, i) => airWords(seasons[i], reader)),
 			row(
 				"Moisture of the wood",
 				({ moisturePct: { value, sd } }) =>
-					`${formatNumber(value, 1)}% ± ${formatNumber(sd, 1)}`,
+					`${formatNumber(value, reader, 1)}% ± ${formatNumber(sd, reader, 1)}`,
 			),
-			row("Weight", ({ massG }) => formatMass(massG.value, system)),
+			row("Weight", ({ massG }) => formatMass(massG.value, reader)),
 			row("Balance, from the butt end", ({ balanceFromButtMm }) =>
-				formatLength(balanceFromButtMm.value, system),
+				formatLength(balanceFromButtMm.value, reader),
 			),
 			row("Butt end, across and along the rings", (one) =>
 				across(one.buttRadialMm, one.buttTangentialMm),
@@ -202,14 +206,14 @@ export function yearView(
 				across(one.tipRadialMm, one.tipTangentialMm),
 			),
 		],
-		cautions: year.cautions.map((caution) => cautionText(caution, system)),
+		cautions: year.cautions.map((caution) => cautionText(caution, reader)),
 	};
 }
 
-function airWords(season: Season | undefined): string {
+function airWords(season: Season | undefined, reader: Reader): string {
 	if (!season) throw new RangeError("a season without its air");
 	const { temperatureC, relativeHumidityPct } = season.air;
-	return `${formatNumber(temperatureC)}\u00a0°C, ${formatNumber(relativeHumidityPct)}% humidity`;
+	return `${formatNumber(temperatureC, reader)}\u00a0°C, ${formatNumber(relativeHumidityPct, reader)}% humidity`;
 }
 
 export interface PartRow {
@@ -220,23 +224,23 @@ export interface PartRow {
 }
 
 /** A tip weighs a fraction of a gram. */
-const partMass = (massG: number, system: UnitSystem): string =>
-	system === "metric" && massG < 10
-		? `${formatNumber(massG, 1)}\u00a0g`
-		: formatMass(massG, system, "added");
+const partMass = (massG: number, reader: Reader): string =>
+	reader.system === "metric" && massG < 10
+		? `${formatNumber(massG, reader, 1)}\u00a0g`
+		: formatMass(massG, reader, "added");
 
 /** What weighs what, from tip to butt. */
 export function partRows(
 	answer: CueAnswer,
-	system: UnitSystem,
+	reader: Reader,
 ): readonly PartRow[] {
 	return answer.mass.parts.map((one) => ({
 		part: capital(one.part),
 		material: materialName(one.material),
-		weight: partMass(one.massG.value, system),
+		weight: partMass(one.massG.value, reader),
 		centre: formatLength(
 			answer.design.lengthMm - one.centroidStationMm,
-			system,
+			reader,
 		),
 	}));
 }

@@ -2,7 +2,7 @@ import type { CueDesign } from "@/lib/cue/design";
 import { sleevesOf } from "@/lib/cue/layers";
 import { diameterAtMm, domeDepthMm, outlineRadiusMm } from "@/lib/cue/taper";
 import { METALS } from "@/lib/reference/metals";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { angleYPx, type CueFrame, pointStationMm, xPx, yPx } from "./cue-view";
 import { formatLength, formatNumber } from "./figures";
 import { placeLabels } from "./place-labels";
@@ -67,10 +67,10 @@ const OUTLINE_STEPS = 60;
 export function cuePicture(p: {
 	design: CueDesign;
 	frame: CueFrame;
-	system: UnitSystem;
+	reader: Reader;
 	balanceFromButtMm?: number;
 }): CuePicture {
-	const { design, frame, system } = p;
+	const { design, frame, reader } = p;
 	const marks = placedMarks(p);
 	const lowest = Math.max(frame.heightPx, ...marks.map(({ textY }) => textY));
 	return {
@@ -80,12 +80,12 @@ export function cuePicture(p: {
 		outline: outlinePath(design, frame),
 		hidden: frame.view.isUnrolled ? [] : hiddenBodies(design, frame),
 		marks,
-		ends: endLabels(design, frame, system),
-		span: formatLength(frame.toMm - frame.fromMm, system),
+		ends: endLabels(design, frame, reader),
+		span: formatLength(frame.toMm - frame.fromMm, reader),
 		meridians: frame.view.isUnrolled
 			? [0, 90, 180, 270].map((angleDeg) => ({
 					y: angleYPx(frame, angleDeg),
-					text: `${formatNumber(angleDeg)}°`,
+					text: `${formatNumber(angleDeg, reader)}°`,
 				}))
 			: [],
 	};
@@ -192,13 +192,13 @@ export function pointMarks(
 
 function marksOf(p: {
 	design: CueDesign;
-	system: UnitSystem;
+	reader: Reader;
 	balanceFromButtMm?: number;
 }): readonly Mark[] {
-	const { design, system, balanceFromButtMm } = p;
+	const { design, reader, balanceFromButtMm } = p;
 	const { lengthMm, joint, endJoint } = design;
 	const fromButt = (stationMm: number) =>
-		formatLength(lengthMm - stationMm, system);
+		formatLength(lengthMm - stationMm, reader);
 	const marks: Mark[] = pointMarks(design).map(({ name, stationMm }) => ({
 		kind: "points",
 		stationMm,
@@ -218,13 +218,13 @@ function marksOf(p: {
 		marks.push({
 			kind: "balance",
 			stationMm: lengthMm - balanceFromButtMm,
-			text: `Balance ${formatLength(balanceFromButtMm, system)}`,
+			text: `Balance ${formatLength(balanceFromButtMm, reader)}`,
 		});
 	for (const slug of design.addedWeight)
 		marks.push({
 			kind: "weight",
 			stationMm: (slug.fromStationMm + slug.toStationMm) / 2,
-			text: `${METALS[slug.metal].name} Ø${formatLength(slug.diameterMm, system, "diameter")} × ${formatLength(slug.toStationMm - slug.fromStationMm, system)}`,
+			text: `${METALS[slug.metal].name} Ø${formatLength(slug.diameterMm, reader, "diameter")} × ${formatLength(slug.toStationMm - slug.fromStationMm, reader)}`,
 		});
 	return marks;
 }
@@ -232,7 +232,7 @@ function marksOf(p: {
 function placedMarks(p: {
 	design: CueDesign;
 	frame: CueFrame;
-	system: UnitSystem;
+	reader: Reader;
 	balanceFromButtMm?: number;
 }): readonly PlacedMark[] {
 	const { design, frame } = p;
@@ -269,10 +269,10 @@ function placedMarks(p: {
 function endLabels(
 	design: CueDesign,
 	frame: CueFrame,
-	system: UnitSystem,
+	reader: Reader,
 ): readonly EndLabel[] {
 	const thick = (stationMm: number) =>
-		formatLength(diameterAtMm(design, stationMm), system, "diameter");
+		formatLength(diameterAtMm(design, stationMm), reader, "diameter");
 	return [
 		{
 			side: "left",

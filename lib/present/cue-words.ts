@@ -4,7 +4,7 @@ import { isWood } from "@/lib/cue/materials";
 import { outlineRadiusMm } from "@/lib/cue/taper";
 import { METALS, type MetalId } from "@/lib/reference/metals";
 import { WOODS } from "@/lib/reference/woods";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { pointMarks } from "./cue-picture";
 import type { CuePart } from "./cue-view";
 import { formatLength, formatNumber } from "./figures";
@@ -77,24 +77,24 @@ export function seenAlong(
 /** The cue in two or three sentences, for who does not see the picture. */
 export function cueWords(p: {
 	design: CueDesign;
-	system: UnitSystem;
+	reader: Reader;
 	balanceFromButtMm?: number;
 }): string {
-	const { design, system, balanceFromButtMm } = p;
+	const { design, reader, balanceFromButtMm } = p;
 	const first = design.taper[0];
 	const last = design.taper[design.taper.length - 1];
 	if (!first || !last) throw new RangeError("a cue without a taper");
 	const points = pointMarks(design)
 		.map(
 			({ name, stationMm }) =>
-				`${name.toLowerCase()} ${formatLength(design.lengthMm - stationMm, system)}`,
+				`${name.toLowerCase()} ${formatLength(design.lengthMm - stationMm, reader)}`,
 		)
 		.join(", ");
 	const balance =
 		balanceFromButtMm === undefined
 			? ""
-			: ` It balances ${formatLength(balanceFromButtMm, system)} from the butt end.`;
-	return `A cue ${formatLength(design.lengthMm, system)} long, ${formatLength(first.diameterMm, system, "diameter")} thick at the tip and ${formatLength(last.diameterMm, system, "diameter")} at the butt. ${LAYOUT_LABELS[design.layout]}. Shaft of ${materialName(design.shaftWood).toLowerCase()}, butt of ${materialName(design.buttWood).toLowerCase()}: ${SPLICE_LABELS[design.splice.id].toLowerCase()}${points === "" ? "" : ` (from the butt end: ${points})`}.${balance}`;
+			: ` It balances ${formatLength(balanceFromButtMm, reader)} from the butt end.`;
+	return `A cue ${formatLength(design.lengthMm, reader)} long, ${formatLength(first.diameterMm, reader, "diameter")} thick at the tip and ${formatLength(last.diameterMm, reader, "diameter")} at the butt. ${LAYOUT_LABELS[design.layout]}. Shaft of ${materialName(design.shaftWood).toLowerCase()}, butt of ${materialName(design.buttWood).toLowerCase()}: ${SPLICE_LABELS[design.splice.id].toLowerCase()}${points === "" ? "" : ` (from the butt end: ${points})`}.${balance}`;
 }
 
 const PART_SHOWN: Readonly<Record<CuePart, string>> = {
@@ -104,20 +104,23 @@ const PART_SHOWN: Readonly<Record<CuePart, string>> = {
 };
 
 /** How a view is drawn, for its caption. */
-export function viewWords(p: {
-	part: CuePart;
-	isUnrolled: boolean;
-	stretch: number;
-	angleDeg: number;
-}): string {
+export function viewWords(
+	p: {
+		part: CuePart;
+		isUnrolled: boolean;
+		stretch: number;
+		angleDeg: number;
+	},
+	reader: Reader,
+): string {
 	const turn = ((p.angleDeg % 360) + 360) % 360;
 	if (p.isUnrolled)
-		return `${PART_SHOWN[p.part]}, its surface laid flat: tip on the left, one full turn from top to bottom, ${formatNumber(turn)}° in the middle.`;
+		return `${PART_SHOWN[p.part]}, its surface laid flat: tip on the left, one full turn from top to bottom, ${formatNumber(turn, reader)}° in the middle.`;
 	const scale =
 		p.stretch === 1
 			? "to scale"
-			: `thickness drawn ${formatNumber(p.stretch)} times`;
-	return `${PART_SHOWN[p.part]}, ${scale}, tip on the left, turned so that ${formatNumber(turn)}° faces you.`;
+			: `thickness drawn ${formatNumber(p.stretch, reader)} times`;
+	return `${PART_SHOWN[p.part]}, ${scale}, tip on the left, turned so that ${formatNumber(turn, reader)}° faces you.`;
 }
 
 export interface SeenRow {
@@ -132,11 +135,11 @@ export interface SeenRow {
 export function seenRows(p: {
 	design: CueDesign;
 	angleDeg: number;
-	system: UnitSystem;
+	reader: Reader;
 }): readonly SeenRow[] {
-	const { design, system } = p;
+	const { design, reader } = p;
 	const fromButt = (stationMm: number) =>
-		formatLength(design.lengthMm - stationMm, system, "station");
+		formatLength(design.lengthMm - stationMm, reader, "station");
 	return seenAlong(design, p.angleDeg).map((one) => ({
 		part: one.part.charAt(0).toUpperCase() + one.part.slice(1),
 		material: materialName(one.material),

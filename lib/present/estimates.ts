@@ -1,7 +1,7 @@
 import type { Advice } from "@/lib/advice/advise";
 import type { FieldName } from "@/lib/forms/fields";
 import { band90, type Estimate } from "@/lib/reference/estimate";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { formatLength, formatLengthBand, type LengthKind } from "./figures";
 import { BASIS_LABELS } from "./labels";
 
@@ -16,14 +16,14 @@ export interface EstimateWords {
 export function estimateWords(
 	name: FieldName,
 	advice: Advice,
-	system: UnitSystem,
+	reader: Reader,
 ): EstimateWords | null {
 	const found = estimateOf(name, advice);
 	if (found === null) return null;
 	const { estimate, kind } = found;
 	return {
-		value: formatLength(estimate.value, system, kind),
-		band: formatLengthBand(band90(estimate), system, kind),
+		value: formatLength(estimate.value, reader, kind),
+		band: formatLengthBand(band90(estimate), reader, kind),
 		from: BASIS_LABELS[estimate.standing].toLowerCase(),
 	};
 }

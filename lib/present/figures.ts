@@ -4,8 +4,8 @@ import {
 	INCHES_PER_FOOT,
 	mmToInches,
 	OUNCES_PER_POUND,
-	type UnitSystem,
 } from "@/lib/units/quantity";
+import { inSystem, type Reader } from "@/lib/words/reader";
 
 /**
  * The only place where numbers are rounded and put into text. Every function throws on a number that
@@ -46,24 +46,46 @@ function finite(value: number, what: string): number {
 	throw new RangeError(`cannot write ${what} = ${value}`);
 }
 
-/** A number to a fixed count of decimals; thousands grouped from five digits on. */
-export function formatNumber(value: number, decimals = 0): string {
+/** The decimal mark of a language, as `Intl` has it. */
+const DECIMAL_MARKS = new Map<string, string>();
+
+function decimalMark({ language }: Reader): string {
+	const known = DECIMAL_MARKS.get(language);
+	if (known !== undefined) return known;
+	const mark =
+		new Intl.NumberFormat(language)
+			.formatToParts(0.5)
+			.find(({ type }) => type === "decimal")?.value ?? ".";
+	DECIMAL_MARKS.set(language, mark);
+	return mark;
+}
+
+/** A number to a fixed count of decimals with the language's decimal mark; thousands grouped from five digits on. */
+export function formatNumber(
+	value: number,
+	reader: Reader,
+	decimals = 0,
+): string {
 	const text = Math.abs(finite(value, "a number")).toFixed(decimals);
 	const [whole = "0", fraction] = text.split(".");
 	const grouped =
 		whole.length > 4 ? whole.replace(/\B(?=(\d{3})+$)/g, "\u202f") : whole;
 	const sign = value < 0 && Number(text) !== 0 ? MINUS : "";
-	return sign + grouped + (fraction === undefined ? "" : `.${fraction}`);
+	return (
+		sign +
+		grouped +
+		(fraction === undefined ? "" : decimalMark(reader) + fraction)
+	);
 }
 
 const QUARTERS = ["", "¼", "½", "¾"] as const;
 
 /** The nearest quarter: 57.4 is "57½". */
-export function formatQuarters(value: number): string {
+export function formatQuarters(value: number, reader: Reader): string {
 	const quarters = Math.round(Math.abs(finite(value, "quarters")) * 4);
 	const whole = Math.floor(quarters / 4);
 	const part = QUARTERS[quarters % 4];
-	const digits = whole === 0 && part !== "" ? "" : formatNumber(whole);
+	const digits = whole === 0 && part !== "" ? "" : formatNumber(whole, reader);
 	return (value < 0 && quarters !== 0 ? MINUS : "") + digits + part;
 }
 
@@ -74,19 +96,19 @@ const withUnit = (number: string, unit: string): Written => ({
 });
 
 /** To the nearest half, without a decimal where it is whole: "175", "175.5". */
-const halves = (value: number): string => {
+const halves = (value: number, reader: Reader): string => {
 	const rounded = Math.round(value * 2) / 2;
-	return formatNumber(rounded, Number.isInteger(rounded) ? 0 : 1);
+	return formatNumber(rounded, reader, Number.isInteger(rounded) ? 0 : 1);
 };
 
-function feetAndInches(mm: number): Written {
+function feetAndInches(mm: number, reader: Reader): Written {
 	const quarters = Math.round(mmToInches(Math.abs(mm)) * 4);
 	const feet = Math.floor(quarters / (4 * INCHES_PER_FOOT));
 	const inches = quarters / 4 - feet * INCHES_PER_FOOT;
 	const text =
 		feet === 0
-			? `${formatQuarters(inches)}${NBSP}in`
-			: `${formatNumber(feet)}${NBSP}ft${NBSP}${formatQuarters(inches)}${NBSP}in`;
+			? `${formatQuarters(inches, reader)}${NBSP}in`
+			: `${formatNumber(feet, reader)}${NBSP}ft${NBSP}${formatQuarters(inches, reader)}${NBSP}in`;
 	return unitless((mm < 0 && quarters !== 0 ? MINUS : "") + text);
 }
 
@@ -102,54 +124,54 @@ function metricDecimals(mm: number, kind: LengthKind): number {
 	return kind === "diameter" || kind === "gap" ? 1 : 0;
 }
 
-function writeLength(
-	mm: number,
-	system: UnitSystem,
-	kind: LengthKind,
-): Written {
+function writeLength(mm: number, reader: Reader, kind: LengthKind): Written {
 	finite(mm, `a ${kind} in mm`);
-	if (system === "metric") {
+	if (reader.system === "metric") {
 		if (kind === "body" || kind === "limb")
-			return withUnit(halves(mm / 10), "cm");
-		return withUnit(formatNumber(mm, metricDecimals(mm, kind)), "mm");
+			return withUnit(halves(mm / 10, reader), "cm");
+		return withUnit(formatNumber(mm, reader, metricDecimals(mm, kind)), "mm");
 	}
-	if (kind === "body") return feetAndInches(mm);
+	if (kind === "body") return feetAndInches(mm, reader);
 	const inches = mmToInches(mm);
 	if (kind === "diameter" || kind === "bench")
-		return withUnit(formatNumber(inches, 3), "in");
+		return withUnit(formatNumber(inches, reader, 3), "in");
 	if (kind === "station" || kind === "gap")
-		return withUnit(formatNumber(inches, 2), "in");
-	return withUnit(formatQuarters(inches), "in");
+		return withUnit(formatNumber(inches, reader, 2), "in");
+	return withUnit(formatQuarters(inches, reader), "in");
 }
 
-function writeMass(g: number, system: UnitSystem, kind: MassKind): Written {
+function writeMass(g: number, reader: Reader, kind: MassKind): Written {
 	finite(g, `a ${kind} mass in g`);
 	if (kind === "body")
-		return system === "metric"
-			? withUnit(halves(g / 1000), "kg")
-			: withUnit(formatNumber(g / GRAMS_PER_OUNCE / OUNCES_PER_POUND), "lb");
-	if (system === "metric") return withUnit(formatNumber(g), "g");
+		return reader.system === "metric"
+			? withUnit(halves(g / 1000, reader), "kg")
+			: withUnit(
+					formatNumber(g / GRAMS_PER_OUNCE / OUNCES_PER_POUND, reader),
+					"lb",
+				);
+	if (reader.system === "metric") return withUnit(formatNumber(g, reader), "g");
 	const ounces = gramsToOunces(g);
 	const decimals = kind === "added" || isOddQuarter(ounces) ? 2 : 1;
-	return withUnit(formatNumber(ounces, decimals), "oz");
+	return withUnit(formatNumber(ounces, reader, decimals), "oz");
 }
 
-const otherThan = (system: UnitSystem): UnitSystem =>
-	system === "metric" ? "trade" : "metric";
+/** The same reader in the other units. */
+const otherThan = (reader: Reader): Reader =>
+	inSystem(reader, reader.system === "metric" ? "trade" : "metric");
 
 export const formatLength = (
 	mm: number,
-	system: UnitSystem,
+	reader: Reader,
 	kind: LengthKind = "length",
-): string => joined(writeLength(mm, system, kind));
+): string => joined(writeLength(mm, reader, kind));
 
 export const formatMass = (
 	g: number,
-	system: UnitSystem,
+	reader: Reader,
 	kind: MassKind = "cue",
-): string => joined(writeMass(g, system, kind));
+): string => joined(writeMass(g, reader, kind));
 
-/** The chosen system first, the other one beside it. */
+/** The chosen reader first, the other one beside it. */
 export interface Both {
 	readonly main: string;
 	readonly other: string;
@@ -157,20 +179,20 @@ export interface Both {
 
 export const formatBothLength = (
 	mm: number,
-	system: UnitSystem,
+	reader: Reader,
 	kind: LengthKind = "length",
 ): Both => ({
-	main: formatLength(mm, system, kind),
-	other: formatLength(mm, otherThan(system), kind),
+	main: formatLength(mm, reader, kind),
+	other: formatLength(mm, otherThan(reader), kind),
 });
 
 export const formatBothMass = (
 	g: number,
-	system: UnitSystem,
+	reader: Reader,
 	kind: MassKind = "cue",
 ): Both => ({
-	main: formatMass(g, system, kind),
-	other: formatMass(g, otherThan(system), kind),
+	main: formatMass(g, reader, kind),
+	other: formatMass(g, otherThan(reader), kind),
 });
 
 /** A quantity of either dimension; `formatBoth` is what figures and fields show. */
@@ -178,16 +200,19 @@ export type Quantity =
 	| { readonly mm: number; readonly kind?: LengthKind }
 	| { readonly g: number; readonly kind?: MassKind };
 
-export const formatBoth = (quantity: Quantity, system: UnitSystem): Both =>
+export const formatBoth = (quantity: Quantity, reader: Reader): Both =>
 	"mm" in quantity
-		? formatBothLength(quantity.mm, system, quantity.kind)
-		: formatBothMass(quantity.g, system, quantity.kind);
+		? formatBothLength(quantity.mm, reader, quantity.kind)
+		: formatBothMass(quantity.g, reader, quantity.kind);
 
 /** "57¼–58 in"; one number where both ends round to the same; "to" between negative numbers. */
-function writeBand(low: Written, high: Written): string {
+function writeBand(low: Written, high: Written, reader: Reader): string {
 	if (low.number === high.number) return joined(high);
 	const signed = low.number.startsWith(MINUS) || high.number.startsWith(MINUS);
-	return `${low.number}${signed ? `${NBSP}to${NBSP}` : "–"}${joined(high)}`;
+	return reader.say(signed ? "figure.signedBand" : "figure.band", {
+		low: low.number,
+		high: joined(high),
+	});
 }
 
 interface Ends {
@@ -197,28 +222,36 @@ interface Ends {
 
 export const formatLengthBand = (
 	bandMm: Ends,
-	system: UnitSystem,
+	reader: Reader,
 	kind: LengthKind = "length",
 ): string =>
 	writeBand(
-		writeLength(bandMm.low, system, kind),
-		writeLength(bandMm.high, system, kind),
+		writeLength(bandMm.low, reader, kind),
+		writeLength(bandMm.high, reader, kind),
+		reader,
 	);
 
 export const formatMassBand = (
 	bandG: Ends,
-	system: UnitSystem,
+	reader: Reader,
 	kind: MassKind = "cue",
 ): string =>
 	writeBand(
-		writeMass(bandG.low, system, kind),
-		writeMass(bandG.high, system, kind),
+		writeMass(bandG.low, reader, kind),
+		writeMass(bandG.high, reader, kind),
+		reader,
 	);
 
-export const formatNumberBand = (band: Ends, decimals = 0, unit = ""): string =>
+export const formatNumberBand = (
+	band: Ends,
+	reader: Reader,
+	decimals = 0,
+	unit = "",
+): string =>
 	writeBand(
-		{ number: formatNumber(band.low, decimals), unit },
-		{ number: formatNumber(band.high, decimals), unit },
+		{ number: formatNumber(band.low, reader, decimals), unit },
+		{ number: formatNumber(band.high, reader, decimals), unit },
+		reader,
 	);
 
 const signed = (text: string, value: number): string =>
@@ -227,33 +260,49 @@ const signed = (text: string, value: number): string =>
 /** "+12 mm", "−½ in", "0 mm". */
 export const formatLengthDifference = (
 	mm: number,
-	system: UnitSystem,
+	reader: Reader,
 	kind: LengthKind = "length",
-): string => signed(formatLength(mm, system, kind), mm);
+): string => signed(formatLength(mm, reader, kind), mm);
 
 export const formatMassDifference = (
 	g: number,
-	system: UnitSystem,
+	reader: Reader,
 	kind: MassKind = "cue",
-): string => signed(formatMass(g, system, kind), g);
+): string => signed(formatMass(g, reader, kind), g);
 
-export const formatAngle = (angleDeg: number, decimals = 1): string =>
-	`${formatNumber(finite(angleDeg, "angleDeg"), decimals)}°`;
+export const formatAngle = (
+	angleDeg: number,
+	reader: Reader,
+	decimals = 1,
+): string => `${formatNumber(finite(angleDeg, "angleDeg"), reader, decimals)}°`;
 
 /** A fraction of one as percent: 0.125 with one decimal is "12.5%". */
-export const formatPercent = (fraction: number, decimals = 0): string =>
-	`${formatNumber(finite(fraction, "a fraction") * 100, decimals)}%`;
+export const formatPercent = (
+	fraction: number,
+	reader: Reader,
+	decimals = 0,
+): string =>
+	reader.say("figure.percent", {
+		number: formatNumber(
+			finite(fraction, "a fraction") * 100,
+			reader,
+			decimals,
+		),
+	});
 
-export const formatRatio = (ratio: number, decimals = 2): string =>
-	formatNumber(finite(ratio, "a ratio"), decimals);
+export const formatRatio = (
+	ratio: number,
+	reader: Reader,
+	decimals = 2,
+): string => formatNumber(finite(ratio, "a ratio"), reader, decimals);
 
-/** The suffix of a field or an axis in the chosen system. */
-export function lengthUnitOf(system: UnitSystem, kind: LengthKind): string {
-	if (system === "trade") return "in";
+/** The suffix of a field or an axis in the reader’s units. */
+export function lengthUnitOf(reader: Reader, kind: LengthKind): string {
+	if (reader.system === "trade") return "in";
 	return kind === "body" || kind === "limb" ? "cm" : "mm";
 }
 
-export function massUnitOf(system: UnitSystem, kind: MassKind): string {
-	if (kind === "body") return system === "metric" ? "kg" : "lb";
-	return system === "metric" ? "g" : "oz";
+export function massUnitOf(reader: Reader, kind: MassKind): string {
+	if (kind === "body") return reader.system === "metric" ? "kg" : "lb";
+	return reader.system === "metric" ? "g" : "oz";
 }

@@ -15,7 +15,7 @@ import {
 	type HandleStudy,
 	UNPUBLISHED_GAP_MM,
 } from "@/lib/reference/handles";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { formatLength, formatLengthBand, formatPercent } from "./figures";
 import { CLOSURE_LABELS } from "./labels";
 import { cautionText } from "./notices";
@@ -51,13 +51,13 @@ const PLACE_NAMES: Readonly<Record<GripPlace["place"], string>> = {
 	forward: "Hand slid forward",
 };
 
-export const closureWords = (mm: number, system: UnitSystem): string =>
+export const closureWords = (mm: number, reader: Reader): string =>
 	Math.abs(mm) < MEET_MM
 		? "pads just meet"
-		: `${formatLength(Math.abs(mm), system, "gap")} ${mm > 0 ? "gap" : "overlap"}`;
+		: `${formatLength(Math.abs(mm), reader, "gap")} ${mm > 0 ? "gap" : "overlap"}`;
 
 /** How the light ring closes round the advised butt along the whole grip zone. */
-export function closureView(advice: Advice, system: UnitSystem): ClosureView {
+export function closureView(advice: Advice, reader: Reader): ClosureView {
 	const { butt, length, grip } = advice;
 	const target = CLOSURE_TARGET_MM[butt.closure];
 	const places = gripZone({
@@ -68,18 +68,18 @@ export function closureView(advice: Advice, system: UnitSystem): ClosureView {
 		buttDiameterMm: butt.figure.value,
 		taperShape: advice.build.request.taperShape,
 	});
-	const ring = formatLength(grip.circleMm.value, system, "diameter");
+	const ring = formatLength(grip.circleMm.value, reader, "diameter");
 	return {
-		lead: `A ${grip.readingCount === 0 ? "guessed " : ""}ring of ${ring}, held lightly on a butt of ${formatLength(butt.figure.value, system, "diameter")}; wanted: ${CLOSURE_LABELS[butt.closure].toLowerCase()}.`,
+		lead: `A ${grip.readingCount === 0 ? "guessed " : ""}ring of ${ring}, held lightly on a butt of ${formatLength(butt.figure.value, reader, "diameter")}; wanted: ${CLOSURE_LABELS[butt.closure].toLowerCase()}.`,
 		places: places.map(({ place, fromButtMm, diameterMm, closureMm }) => {
 			const off = closureMm.value - target;
 			return {
 				place,
 				name: PLACE_NAMES[place],
-				fromButt: formatLength(fromButtMm, system),
-				diameter: formatLength(diameterMm, system, "diameter"),
-				closure: closureWords(closureMm.value, system),
-				band: formatLengthBand(band90(closureMm), system, "gap"),
+				fromButt: formatLength(fromButtMm, reader),
+				diameter: formatLength(diameterMm, reader, "diameter"),
+				closure: closureWords(closureMm.value, reader),
+				band: formatLengthBand(band90(closureMm), reader, "gap"),
 				verdict:
 					Math.abs(off) <= CLOSURE_TOLERANCE_MM
 						? "as wanted"
@@ -99,11 +99,11 @@ export function closureView(advice: Advice, system: UnitSystem): ClosureView {
 /** What the readings taken so far ask for; nothing where none was taken. */
 export const readingNotices = (
 	{ grip }: Advice,
-	system: UnitSystem,
+	reader: Reader,
 ): readonly string[] =>
 	grip.readingCount === 0
 		? []
-		: grip.cautions.map((caution) => cautionText(caution, system));
+		: grip.cautions.map((caution) => cautionText(caution, reader));
 
 export interface HandleContext {
 	readonly lead: string;
@@ -122,18 +122,15 @@ const PURPOSE: Readonly<Record<HandleStudy["purpose"], string>> = {
 };
 
 /** Published research on handles: for hard grips and pinches, so beside the figure, never in it. */
-export function handleContext(
-	{ body }: Advice,
-	system: UnitSystem,
-): HandleContext {
+export function handleContext({ body }: Advice, reader: Reader): HandleContext {
 	const hand = body.handLengthMm.value;
 	const [low, high] = UNPUBLISHED_GAP_MM;
-	const across = (mm: number) => formatLength(mm, system, "diameter");
+	const across = (mm: number) => formatLength(mm, reader, "diameter");
 	return {
 		lead: "The published figures are for hard grips and for pinching. A cue is held lightly, so none of them sets a butt: they are context.",
 		rows: [
 			{
-				what: `${PURPOSE["greatest-force"]}, ${formatPercent(HARD_GRIP_SHARE_OF_HAND, 1)} of hand length`,
+				what: `${PURPOSE["greatest-force"]}, ${formatPercent(HARD_GRIP_SHARE_OF_HAND, reader, 1)} of hand length`,
 				diameter: across(HARD_GRIP_SHARE_OF_HAND * hand),
 				source: CITATIONS["kong-lowe-2005"].title,
 			},
@@ -144,35 +141,35 @@ export function handleContext(
 						? across(diameterMm[0])
 						: formatLengthBand(
 								{ low: diameterMm[0], high: diameterMm[1] },
-								system,
+								reader,
 								"diameter",
 							),
 				source: CITATIONS[source].title,
 			})),
 			{
-				what: `Largest ring of thumb and middle finger, about ${formatPercent(LARGEST_GRIP_SHARE, 1)} of hand length (from memory)`,
+				what: `Largest ring of thumb and middle finger, about ${formatPercent(LARGEST_GRIP_SHARE, reader, 1)} of hand length (from memory)`,
 				diameter: across(LARGEST_GRIP_SHARE * hand),
 				source: CITATIONS["pheasant-bodyspace"].title,
 			},
 		],
-		close: `Between about ${formatLengthBand({ low, high }, system, "diameter")} lies what nobody has published for: there the light ring, a trial and the player decide.`,
+		close: `Between about ${formatLengthBand({ low, high }, reader, "diameter")} lies what nobody has published for: there the light ring, a trial and the player decide.`,
 	};
 }
 
 /** What a ruler laid on the printed 100 mm says of the print, in a sentence. */
 export function printCheck(
 	readMm: number,
-	system: UnitSystem,
+	reader: Reader,
 ): { ok: boolean; text: string } {
 	const ratio = printScaleRatio({ rulerMm: 100, readMm });
 	if (ratio.ok)
 		return {
 			ok: true,
-			text: `The print is at true size (${formatPercent(ratio.value, 1)}).`,
+			text: `The print is at true size (${formatPercent(ratio.value, reader, 1)}).`,
 		};
 	return {
 		ok: false,
-		text: `The print is at ${formatPercent(readMm / 100, 1)}, so every circle on it is off: print again at 100 %, “actual size”, without fitting to the page. The ruler should measure ${formatLengthBand({ low: ratio.refusals[0]?.min ?? 100, high: ratio.refusals[0]?.max ?? 100 }, system, "diameter")}.`,
+		text: `The print is at ${formatPercent(readMm / 100, reader, 1)}, so every circle on it is off: print again at 100 %, “actual size”, without fitting to the page. The ruler should measure ${formatLengthBand({ low: ratio.refusals[0]?.min ?? 100, high: ratio.refusals[0]?.max ?? 100 }, reader, "diameter")}.`,
 	};
 }
 

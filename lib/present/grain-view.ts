@@ -9,7 +9,7 @@ import {
 	ringSpacingForMm,
 } from "@/lib/cue/grain";
 import { diameterAtMm } from "@/lib/cue/taper";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { firstButtWoodMm } from "./cue-view";
 import {
 	formatAngle,
@@ -60,28 +60,28 @@ export function grainView(p: {
 	picture: GrainPicture;
 	sightTurnDeg: number;
 	wantedSpacingMm: number;
-	system: UnitSystem;
+	reader: Reader;
 }): GrainView {
-	const { design, picture, system } = p;
-	const mm = (value: number) => formatLength(value, system);
+	const { design, picture, reader } = p;
+	const mm = (value: number) => formatLength(value, reader);
 	const ferruleEndMm = design.tip.heightMm + design.ferrule.lengthMm;
 	const all = [...picture.front.arrows, ...picture.back.arrows].sort(
 		(a, b) => a.stationMm - b.stationMm,
 	);
 	return {
 		told: [
-			faceWords("front", picture.front, mm),
-			faceWords("back", picture.back, mm),
+			faceWords("front", picture.front, reader),
+			faceWords("back", picture.back, reader),
 			picture.nearTip.length === 0
 				? `None falls in the ${mm(SIGHTED_MM)} behind the ferrule.`
-				: `In the ${mm(SIGHTED_MM)} behind the ferrule ${picture.nearTip.length === 1 ? "one falls" : `${formatNumber(picture.nearTip.length)} fall`}: ${picture.nearTip.map(({ face, stationMm }) => `${mm(stationMm)} from the tip, ${face}`).join("; ")}.`,
-			sightWords(p.sightTurnDeg),
+				: `In the ${mm(SIGHTED_MM)} behind the ferrule ${picture.nearTip.length === 1 ? "one falls" : `${formatNumber(picture.nearTip.length, reader)} fall`}: ${picture.nearTip.map(({ face, stationMm }) => `${mm(stationMm)} from the tip, ${face}`).join("; ")}.`,
+			sightWords(p.sightTurnDeg, reader),
 		],
-		advice: adviceOf(p, mm),
+		advice: adviceOf(p),
 		rows: all.map(({ face, stationMm, pointsTo }) => ({
 			face: FACE_WORDS[face],
-			fromTip: formatLength(stationMm, system, "station"),
-			fromButt: formatLength(design.lengthMm - stationMm, system, "station"),
+			fromTip: formatLength(stationMm, reader, "station"),
+			fromButt: formatLength(design.lengthMm - stationMm, reader, "station"),
 			points: pointsTo === "tip" ? "to the tip" : "to the butt",
 			near: stationMm <= ferruleEndMm + SIGHTED_MM ? "in sight" : "",
 		})),
@@ -91,12 +91,15 @@ export function grainView(p: {
 function faceWords(
 	face: Face,
 	{ arrows, meanSpacingMm }: GrainPicture["front"],
-	mm: (value: number) => string,
+	reader: Reader,
 ): string {
+	const mm = (value: number) => formatLength(value, reader);
 	const [first] = arrows;
 	if (!first) return `${FACE_WORDS[face]}: no arrow on the shaft.`;
 	const count =
-		arrows.length === 1 ? "one arrow" : `${formatNumber(arrows.length)} arrows`;
+		arrows.length === 1
+			? "one arrow"
+			: `${formatNumber(arrows.length, reader)} arrows`;
 	const apart =
 		meanSpacingMm === null ? "" : `, ${mm(meanSpacingMm)} apart on average`;
 	const ways = new Set(arrows.map(({ pointsTo }) => pointsTo));
@@ -107,12 +110,12 @@ function faceWords(
 	return `${FACE_WORDS[face]}: ${count}${apart}, ${way}, the first ${mm(first.stationMm)} from the tip.`;
 }
 
-function sightWords(turnDeg: number): string {
+function sightWords(turnDeg: number, reader: Reader): string {
 	const { front, back } = arrowsSeenAt(turnDeg);
 	const place = (share: number) =>
 		Math.abs(share) < 0.05
 			? "on the sight line"
-			: `${formatPercent(Math.abs(share))} of the half thickness beside the sight line`;
+			: `${formatPercent(Math.abs(share), reader)} of the half thickness beside the sight line`;
 	const seen = [
 		front.seen
 			? `the front’s arrows stand ${place(front.sidewaysShare)}`
@@ -120,19 +123,18 @@ function sightWords(turnDeg: number): string {
 		back.seen ? `the back’s arrows stand ${place(back.sidewaysShare)}` : null,
 	].filter((words) => words !== null);
 	return seen.length === 0
-		? `Turned by ${formatAngle(turnDeg, 0)}, both faces lie at the sides: no arrow points along the sight line.`
-		: `Turned by ${formatAngle(turnDeg, 0)}, ${seen.join(" and ")}.`;
+		? `Turned by ${formatAngle(turnDeg, reader, 0)}, both faces lie at the sides: no arrow points along the sight line.`
+		: `Turned by ${formatAngle(turnDeg, reader, 0)}, ${seen.join(" and ")}.`;
 }
 
-function adviceOf(
-	p: {
-		design: CueDesign;
-		grain: Grain;
-		wantedSpacingMm: number;
-	},
-	mm: (value: number) => string,
-): readonly string[] {
-	const { design, grain, wantedSpacingMm } = p;
+function adviceOf(p: {
+	design: CueDesign;
+	grain: Grain;
+	wantedSpacingMm: number;
+	reader: Reader;
+}): readonly string[] {
+	const { design, grain, wantedSpacingMm, reader } = p;
+	const mm = (value: number) => formatLength(value, reader);
 	const taperDeg = meanTaperDeg(design);
 	const { tiltDeg, ringSpacingMm } = grain;
 	const wanted = ringSpacingForMm({
@@ -153,10 +155,10 @@ function adviceOf(
 		lengthMm: SIGHTED_MM,
 		face: "front",
 	});
-	const degrees = (angleDeg: number) => formatAngle(angleDeg, 2);
+	const degrees = (angleDeg: number) => formatAngle(angleDeg, reader, 2);
 	return [
-		`For arrows about ${mm(wantedSpacingMm)} apart on the front, look for a billet with rings ${formatNumber(wanted, 1)} mm apart, at a tilt of ${formatAngle(tiltDeg)}. Close rings give many arrows, wide rings few.`,
-		`The shaft’s half-angle is ${degrees(taperDeg)} on average. With rings along the axis, ${formatNumber(ringSpacingMm, 1)} mm apart, that puts arrows ${mm(untilted)} apart on both faces.`,
+		`For arrows about ${mm(wantedSpacingMm)} apart on the front, look for a billet with rings ${formatNumber(wanted, reader, 1)} mm apart, at a tilt of ${formatAngle(tiltDeg, reader)}. Close rings give many arrows, wide rings few.`,
+		`The shaft’s half-angle is ${degrees(taperDeg)} on average. With rings along the axis, ${formatNumber(ringSpacingMm, reader, 1)} mm apart, that puts arrows ${mm(untilted)} apart on both faces.`,
 		`Rings tilted between ${degrees(hiding.lowDeg)} and ${degrees(hiding.highDeg)} leave the front’s ${mm(SIGHTED_MM)} behind the ferrule with one arrow at most; the back then shows about twice as many.`,
 	];
 }

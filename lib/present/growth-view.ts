@@ -13,7 +13,7 @@ import {
 	type GrowthStep,
 	growthPlan,
 } from "@/lib/stance/growth-plan";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { formatDate } from "./dates";
 import { formatLength, formatLengthBand, formatNumber } from "./figures";
 import { cautionText, refusalView } from "./notices";
@@ -64,7 +64,7 @@ export function growthOf(
 		bornOn,
 		today,
 	}: { advice: Advice; bornOn: string | null; today: string },
-	system: UnitSystem,
+	reader: Reader,
 ): Growth {
 	const { player, stance } = advice.input;
 	const ageYears = ageOn({ bornOn, ageYears: player.ageYears, today });
@@ -99,23 +99,23 @@ export function growthOf(
 			kind: "refused",
 			texts: refused.ok
 				? []
-				: refused.refusals.map((refusal) => refusalView(refusal, system).text),
+				: refused.refusals.map((refusal) => refusalView(refusal, reader).text),
 		};
 	}
 	return {
 		kind: "shown",
 		view: {
-			age: `${formatNumber(ageYears, 1)} years`,
+			age: `${formatNumber(ageYears, reader, 1)} years`,
 			percentiles: percentiles.value.map(({ sex, percentile }) =>
-				percentileText(sex, percentile, ageYears),
+				percentileText({ sex, percentile, ageYears }, reader),
 			),
 			rows: plan.value.steps.map((step) =>
-				rowOf(step, plan.value.cueLengthMm, system),
+				rowOf(step, plan.value.cueLengthMm, reader),
 			),
-			plan: planTexts(plan.value, today, system),
-			error: errorText(player.sex, ageYears, system),
+			plan: planTexts(plan.value, today, reader),
+			error: errorText(player.sex, ageYears, reader),
 			cautions: plan.value.cautions.map((caution) =>
-				cautionText(caution, system),
+				cautionText(caution, reader),
 			),
 			sources: [
 				CITATIONS["cdc-2000"].title,
@@ -131,32 +131,35 @@ const CHILDREN: Readonly<Record<Sex, string>> = {
 };
 
 function percentileText(
-	sex: Sex,
-	percentile: number,
-	ageYears: number,
+	{
+		sex,
+		percentile,
+		ageYears,
+	}: { sex: Sex; percentile: number; ageYears: number },
+	reader: Reader,
 ): string {
-	const of = `${CHILDREN[sex]} of ${formatNumber(ageYears, 1)} years (CDC 2000)`;
+	const of = `${CHILDREN[sex]} of ${formatNumber(ageYears, reader, 1)} years (CDC 2000)`;
 	if (percentile < 1) return `Below the 1st percentile of ${of}.`;
 	if (percentile > 99) return `Above the 99th percentile of ${of}.`;
 	const rank = Math.round(percentile);
-	return `${ordinal(rank)} percentile: taller than about ${formatNumber(rank)} in 100 ${of}.`;
+	return `${ordinal(rank, reader)} percentile: taller than about ${formatNumber(rank, reader)} in 100 ${of}.`;
 }
 
-function ordinal(rank: number): string {
+function ordinal(rank: number, reader: Reader): string {
 	const ENDINGS: Readonly<Record<number, string>> = {
 		1: "st",
 		2: "nd",
 		3: "rd",
 	};
 	const teen = rank % 100 >= 11 && rank % 100 <= 13;
-	return `${formatNumber(rank)}${teen ? "th" : (ENDINGS[rank % 10] ?? "th")}`;
+	return `${formatNumber(rank, reader)}${teen ? "th" : (ENDINGS[rank % 10] ?? "th")}`;
 }
 
 const range = (
 	estimate: Estimate,
-	system: UnitSystem,
+	reader: Reader,
 	kind: "body" | "length" | "diameter",
-): string => formatLengthBand(band90(estimate), system, kind);
+): string => formatLengthBand(band90(estimate), reader, kind);
 
 const MONTH = new Intl.DateTimeFormat("en-GB", {
 	month: "long",
@@ -165,38 +168,40 @@ const MONTH = new Intl.DateTimeFormat("en-GB", {
 });
 const isoDate = (date: string): Date => new Date(`${date}T00:00:00Z`);
 
-function whenText(months: number): string {
+function whenText(months: number, reader: Reader): string {
 	if (months === 0) return "Today";
 	if (months < 12) return `In ${months} months`;
-	return months === 12 ? "In a year" : `In ${formatNumber(months / 12)} years`;
+	return months === 12
+		? "In a year"
+		: `In ${formatNumber(months / 12, reader)} years`;
 }
 
 function rowOf(
 	step: GrowthStep,
 	cueLengthMm: number,
-	system: UnitSystem,
+	reader: Reader,
 ): GrowthRow {
 	return {
-		when: whenText(step.months),
+		when: whenText(step.months, reader),
 		date: formatDate(isoDate(step.onDate)),
-		height: range(step.statureMm, system, "body"),
-		length: range(step.lengthMm, system, "length"),
+		height: range(step.statureMm, reader, "body"),
+		length: range(step.lengthMm, reader, "length"),
 		ring:
-			step.circleMm === null ? "–" : range(step.circleMm, system, "diameter"),
-		needs: needText(step, cueLengthMm, system),
+			step.circleMm === null ? "–" : range(step.circleMm, reader, "diameter"),
+		needs: needText(step, cueLengthMm, reader),
 	};
 }
 
 function needText(
 	{ fitting, lengthMm, lackMm, months }: GrowthStep,
 	cueLengthMm: number,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
-	const lack = formatLength(Math.max(0, lengthMm.value - cueLengthMm), system);
+	const lack = formatLength(Math.max(0, lengthMm.value - cueLengthMm), reader);
 	const between =
 		months === 0
 			? ""
-			: ` (${formatLengthBand({ low: Math.max(0, lackMm.low), high: Math.max(0, lackMm.high) }, system)})`;
+			: ` (${formatLengthBand({ low: Math.max(0, lackMm.low), high: Math.max(0, lackMm.high) }, reader)})`;
 	switch (fitting) {
 		case "as-it-is":
 			return "The cue as it is";
@@ -209,20 +214,16 @@ function needText(
 	}
 }
 
-function planTexts(
-	plan: GrowthPlan,
-	today: string,
-	system: UnitSystem,
-): string[] {
+function planTexts(plan: GrowthPlan, today: string, reader: Reader): string[] {
 	const texts: string[] = [];
 	const about = (months: number) =>
 		MONTH.format(isoDate(monthsAfter(today, months)));
 	if (plan.remeasureOn !== null)
 		texts.push(
-			`Measure again about ${formatDate(isoDate(plan.remeasureOn))}, in ${formatNumber(plan.remeasureMonths ?? 0)} months.`,
+			`Measure again about ${formatDate(isoDate(plan.remeasureOn))}, in ${formatNumber(plan.remeasureMonths ?? 0, reader)} months.`,
 		);
 	const { addPieceMonths, cueLengthMm } = plan;
-	const cue = formatLength(cueLengthMm, system);
+	const cue = formatLength(cueLengthMm, reader);
 	if (addPieceMonths === null)
 		texts.push(`A cue of ${cue} is already short of the preferred length.`);
 	else if (addPieceMonths.soonest === null)
@@ -241,13 +242,13 @@ function planTexts(
 function errorText(
 	sex: Sex | undefined,
 	ageYears: number,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
 	const sexes: readonly Sex[] = sex ? [sex] : ["female", "male"];
 	const within = (years: number) =>
 		formatLength(
 			Z90 * Math.max(...sexes.map((s) => forecastSdMm(s, ageYears, years))),
-			system,
+			reader,
 			"body",
 		);
 	return `How well such an outlook held in a published study of children: nine in ten within ${within(1)} after one year and ${within(2)} after two. The ranges carry it; the cue lengths carry today’s own doubt as well, the same in every row.`;

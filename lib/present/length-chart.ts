@@ -2,19 +2,19 @@ import type { Advice } from "@/lib/advice/advise";
 import type { Estimate } from "@/lib/reference/estimate";
 import { BRIDGE_SLACK_MM, GRIP_LIMITS_MM } from "@/lib/stance/assumptions";
 import { overhangMm } from "@/lib/stance/reach";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { axisLength, banded, lengthUnit, range, thin } from "./chart-axes";
 import type { ChartModel } from "./chart-model";
 import { formatLength, formatLengthBand } from "./figures";
 
 /** Length against what is left behind the hand, and in front of the bridge. */
-export function lengthChart(advice: Advice, system: UnitSystem): ChartModel {
+export function lengthChart(advice: Advice, reader: Reader): ChartModel {
 	const { reach } = advice;
 	const { low, high } = reach.lengthWindowMm;
 	const margin = 40;
 	const from = Math.min(low, advice.length.value) - margin;
 	const to = Math.max(high, advice.length.value) + margin;
-	const length = (mm: number) => axisLength(mm, system);
+	const length = (mm: number) => axisLength(mm, reader);
 	const bridgeAt = (lengthMm: number): Estimate => ({
 		...reach.bridgeLengthMm,
 		value: lengthMm - reach.bridgeToGripMm.value - reach.gripFromButtMm.value,
@@ -28,16 +28,16 @@ export function lengthChart(advice: Advice, system: UnitSystem): ChartModel {
 	return {
 		id: "length",
 		title: "Length: reach in front, wood behind the hand",
-		summary: `The stance leaves room for ${formatLengthBand({ low, high }, system)}. At ${formatLength(advice.length.value, system)} and the usual bridge, ${formatLength(overhangMm({ reach, lengthMm: advice.length.value }).value, system)} of butt stands behind the middle of the grip hand.`,
+		summary: `The stance leaves room for ${formatLengthBand({ low, high }, reader)}. At ${formatLength(advice.length.value, reader)} and the usual bridge, ${formatLength(overhangMm({ reach, lengthMm: advice.length.value }).value, reader)} of butt stands behind the middle of the grip hand.`,
 		x: {
 			label: "Cue length",
-			unit: lengthUnit(system),
+			unit: lengthUnit(reader),
 			domain: [length(from), length(to)],
 		},
 		panels: [
 			{
 				label: "Behind the hand, bridge kept",
-				unit: lengthUnit(system),
+				unit: lengthUnit(reader),
 				lines: [
 					{
 						name: "Behind the hand",
@@ -65,7 +65,7 @@ export function lengthChart(advice: Advice, system: UnitSystem): ChartModel {
 			},
 			{
 				label: "Bridge length, grip kept",
-				unit: lengthUnit(system),
+				unit: lengthUnit(reader),
 				lines: [
 					{
 						name: "Bridge length",
@@ -87,7 +87,7 @@ export function lengthChart(advice: Advice, system: UnitSystem): ChartModel {
 		],
 		marker: {
 			x: length(advice.length.value),
-			label: formatLength(advice.length.value, system),
+			label: formatLength(advice.length.value, reader),
 		},
 		table: {
 			columns: [
@@ -96,9 +96,9 @@ export function lengthChart(advice: Advice, system: UnitSystem): ChartModel {
 				"Bridge length, grip kept",
 			],
 			rows: thin(rows).map(({ lengthMm, behind, bridge }) => [
-				formatLength(lengthMm, system),
-				formatLength(behind.value, system),
-				formatLength(bridge.value, system),
+				formatLength(lengthMm, reader),
+				formatLength(behind.value, reader),
+				formatLength(bridge.value, reader),
 			]),
 		},
 	};

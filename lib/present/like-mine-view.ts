@@ -3,7 +3,7 @@ import type {
 	LikeMine,
 	LikeMinePair,
 } from "@/lib/advice/like-mine-advice";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { formatMeasure } from "./criterion-words";
 import { formatLength, formatMass, formatNumber } from "./figures";
 import { cautionText } from "./notices";
@@ -40,8 +40,8 @@ const CRITERION_OF = {
 	stiffness: "stiffness",
 } as const;
 
-const say = (name: Name, value: number, system: UnitSystem): string =>
-	formatMeasure(CRITERION_OF[name], value, system);
+const say = (name: Name, value: number, reader: Reader): string =>
+	formatMeasure(CRITERION_OF[name], value, reader);
 
 const capital = (text: string): string =>
 	text.charAt(0).toUpperCase() + text.slice(1);
@@ -51,15 +51,15 @@ export const joinedAnd = (parts: readonly string[]): string =>
 		? parts.join("")
 		: `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
-const keptText = ({ isKept, feltSteps }: FeelKept): string =>
+const keptText = ({ isKept, feltSteps }: FeelKept, reader: Reader): string =>
 	isKept
 		? "kept"
-		: `${formatNumber(feltSteps, 1)} times what a player would notice`;
+		: `${formatNumber(feltSteps, reader, 1)} times what a player would notice`;
 
 /** The nearest cue to the present one with what was asked changed. Null where no load could be solved for. */
 export function likeMineView(
 	found: LikeMine,
-	system: UnitSystem,
+	reader: Reader,
 ): LikeMineView | null {
 	const [best] = found.variants;
 	const [nearest, ...others] = best?.pairs ?? [];
@@ -78,16 +78,16 @@ export function likeMineView(
 				: `Not to be kept together with this change: ${joinedAnd(lost)}. The nearest is below.`,
 		rows: felt.map(([name, kept]) => ({
 			name: capital(KEPT_LABELS[name]),
-			now: say(name, kept.was, system),
-			becomes: say(name, kept.becomes, system),
-			kept: keptText(kept),
+			now: say(name, kept.was, reader),
+			becomes: say(name, kept.becomes, reader),
+			kept: keptText(kept, reader),
 		})),
-		bench: benchText(nearest, system),
+		bench: benchText(nearest, reader),
 		others: others.map(
 			(pair) =>
 				`Keeping ${joinedAnd(pair.keeps.map((name) => KEPT_LABELS[name]))}${pair.isMet ? "" : " as nearly as wood and bore let it"}: ${joinedAnd(
 					(["mass", "balance", "inertia"] as const).map((name) =>
-						say(name, pair[name].becomes, system),
+						say(name, pair[name].becomes, reader),
 					),
 				)}.`,
 		),
@@ -96,14 +96,14 @@ export function likeMineView(
 				? "The shaft is filled out or slimmed until the tip gives as before."
 				: "The taper is stretched with the cue.",
 		cautions: [
-			...new Set(found.cautions.map((caution) => cautionText(caution, system))),
+			...new Set(found.cautions.map((caution) => cautionText(caution, reader))),
 		],
 	};
 }
 
-function benchText(pair: LikeMinePair, system: UnitSystem): string {
+function benchText(pair: LikeMinePair, reader: Reader): string {
 	if (!(pair.metalG > 0)) return "No metal is added.";
-	const fine = (mm: number) => formatLength(mm, system, "bench");
-	const station = (mm: number) => formatLength(mm, system, "station");
-	return `Put ${formatMass(pair.metalG, system, "added")} of metal, ${station(pair.slugLengthMm)} long, into a bore of ${fine(pair.boreDiameterMm)}, ${station(pair.slugFromButtMm)} from the butt end.`;
+	const fine = (mm: number) => formatLength(mm, reader, "bench");
+	const station = (mm: number) => formatLength(mm, reader, "station");
+	return `Put ${formatMass(pair.metalG, reader, "added")} of metal, ${station(pair.slugLengthMm)} long, into a bore of ${fine(pair.boreDiameterMm)}, ${station(pair.slugFromButtMm)} from the butt end.`;
 }

@@ -1,27 +1,24 @@
 import type { AnswerProblem } from "@/lib/forms/answers";
 import { FIELDS, type FieldName } from "@/lib/forms/fields";
 import type { Caution, Refusal } from "@/lib/numerics/outcome";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { CAUTION_WORDS, type Facts, numberIn, telling } from "./caution-words";
 import { formatLength, formatMass, formatNumber } from "./figures";
 import { FIELD_LABELS } from "./labels";
 import { REFUSAL_WORDS } from "./refusal-words";
 
 /** Words for a caution that travels beside a result. Unknown codes are shown as they are, never hidden. */
-export function cautionText(
-	{ code, facts }: Caution,
-	system: UnitSystem,
-): string {
+export function cautionText({ code, facts }: Caution, reader: Reader): string {
 	const words = CAUTION_WORDS[code];
 	return words === undefined
-		? [code.replaceAll("-", " "), ...factList(facts)].join("; ")
-		: words(telling(facts, system));
+		? [code.replaceAll("-", " "), ...factList(facts, reader)].join("; ")
+		: words(telling(facts, reader));
 }
 
-const factList = (facts: Facts | undefined): string[] =>
+const factList = (facts: Facts | undefined, reader: Reader): string[] =>
 	Object.entries(facts ?? {}).map(([name, value]) =>
 		typeof value === "number"
-			? `${name} ${formatNumber(value, 1)}`
+			? `${name} ${formatNumber(value, reader, 1)}`
 			: `${name} ${value}`,
 	);
 
@@ -43,7 +40,7 @@ const typedGrams = (grams: number, round: (value: number) => number) =>
 	`${round(grams)} g`;
 
 /** Words for a refusal, with the nearest answer that works where one is known. Unknown codes are shown as they are. */
-export function refusalView(refusal: Refusal, system: UnitSystem): RefusalView {
+export function refusalView(refusal: Refusal, reader: Reader): RefusalView {
 	const { code, field, value, facts } = refusal;
 	const words = REFUSAL_WORDS[code];
 	const text =
@@ -51,9 +48,9 @@ export function refusalView(refusal: Refusal, system: UnitSystem): RefusalView {
 			? [
 					code.replaceAll("-", " "),
 					`${field} ${value ?? "nothing"}`,
-					...factList(facts),
+					...factList(facts, reader),
 				].join("; ")
-			: words(refusal, system);
+			: words(refusal, reader);
 	const round = REMEDY_ROUNDING[code];
 	if (round === undefined) return { text, remedy: null };
 	const nearestG = numberIn(facts, "nearestMassG");
@@ -62,7 +59,7 @@ export function refusalView(refusal: Refusal, system: UnitSystem): RefusalView {
 		remedy: {
 			field: "wishMass",
 			answer: typedGrams(nearestG, round),
-			label: `Use ${formatMass(nearestG, system)}`,
+			label: `Use ${formatMass(nearestG, reader)}`,
 		},
 	};
 }
@@ -74,13 +71,10 @@ const REMEDY_ROUNDING: Readonly<Record<string, (grams: number) => number>> = {
 };
 
 /** Words for an answer that cannot be read, naming field, value and bound. */
-export function problemText(
-	problem: AnswerProblem,
-	system: UnitSystem,
-): string {
+export function problemText(problem: AnswerProblem, reader: Reader): string {
 	const { field, code, text, value, min, max } = problem;
 	const label = FIELD_LABELS[field];
-	const write = (bound: number) => writeBound(field, bound, system);
+	const write = (bound: number) => writeBound(field, bound, reader);
 	const range =
 		min === undefined || max === undefined
 			? ""
@@ -106,23 +100,19 @@ export function problemText(
 	}
 }
 
-function writeBound(
-	name: FieldName,
-	bound: number,
-	system: UnitSystem,
-): string {
+function writeBound(name: FieldName, bound: number, reader: Reader): string {
 	const field = FIELDS[name];
-	if (field.kind === "mass") return formatMass(bound, system);
-	if (field.kind === "amount") return formatNumber(bound / 100, 2);
+	if (field.kind === "mass") return formatMass(bound, reader);
+	if (field.kind === "amount") return formatNumber(bound / 100, reader, 2);
 	if (field.kind === "length" || field.kind === "readings")
 		return formatLength(
 			bound,
-			system,
+			reader,
 			field.bare.metric === "mm"
 				? "diameter"
 				: name === "stature"
 					? "body"
 					: "length",
 		);
-	return formatNumber(bound);
+	return formatNumber(bound, reader);
 }

@@ -3,7 +3,7 @@ import type { Figure } from "@/lib/advice/figure";
 import type { Estimate } from "@/lib/reference/estimate";
 import type { Pose } from "@/lib/stance/pose";
 import type { Vec3 } from "@/lib/stance/vector";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { formatAngle, formatLength } from "./figures";
 import { mirrored } from "./pose-mirror";
 import { type Cue, cueEnds, type Point, type Shape } from "./pose-props";
@@ -61,7 +61,7 @@ export interface Posed {
 	readonly cue: Cue;
 	readonly subject: PoseSubject;
 	readonly behind: Estimate;
-	readonly system: UnitSystem;
+	readonly reader: Reader;
 }
 
 /** Both pictures of a pose at one scale; mirrored for a left-handed player. */
@@ -76,12 +76,12 @@ export function picturesOf(
 /** Room round the figure, mm: words to the sides, the chain of lengths below. */
 const ROOM_MM = { side: 60, word: 300, overWords: 220, below: 400 } as const;
 
-function sidePicture({ pose, cue, subject, behind, system }: Posed): Picture {
+function sidePicture({ pose, cue, subject, behind, reader }: Posed): Picture {
 	const { reach, input } = subject;
 	const { joints: j, anglesDeg } = pose;
 	const scene = sideScene(pose, cue, input.stance.standingFrame === true);
 	const { tip, butt } = cueEnds(pose, cue);
-	const mm = (value: number) => formatLength(value, system);
+	const mm = (value: number) => formatLength(value, reader);
 	const link = (
 		id: string,
 		from: Vec3,
@@ -113,7 +113,7 @@ function sidePicture({ pose, cue, subject, behind, system }: Posed): Picture {
 	return picture({
 		id: "side",
 		title: "From the side",
-		alternative: `The pose from the side of the gripping arm: trunk ${formatAngle(anglesDeg.trunkInclination, 0)} from upright, chin ${mm(pose.chinAboveCueMm)} above the cue, forearm ${formatAngle(Math.abs(anglesDeg.forearmTilt), 0)} off the upright.`,
+		alternative: `The pose from the side of the gripping arm: trunk ${formatAngle(anglesDeg.trunkInclination, reader, 0)} from upright, chin ${mm(pose.chinAboveCueMm)} above the cue, forearm ${formatAngle(Math.abs(anglesDeg.forearmTilt), reader, 0)} off the upright.`,
 		scene,
 		above: ROOM_MM.overWords,
 		below: ROOM_MM.below,
@@ -153,7 +153,7 @@ function sidePicture({ pose, cue, subject, behind, system }: Posed): Picture {
 				at: [j.hip.x - 190, -(j.hip.z + 60)],
 				anchor: "end",
 				word: "trunk",
-				text: `${formatAngle(anglesDeg.trunkInclination, 0)}`,
+				text: `${formatAngle(anglesDeg.trunkInclination, reader, 0)}`,
 				guides: [
 					[
 						[j.hip.x, -j.hip.z],
@@ -166,7 +166,7 @@ function sidePicture({ pose, cue, subject, behind, system }: Posed): Picture {
 				at: [j.gripElbow.x - 90, -(j.gripElbow.z + 90)],
 				anchor: "end",
 				word: "forearm",
-				text: `${formatAngle(anglesDeg.forearmTilt, 0)}`,
+				text: `${formatAngle(anglesDeg.forearmTilt, reader, 0)}`,
 				guides: [
 					[
 						[j.grip.x, -j.grip.z],
@@ -203,11 +203,11 @@ function sidePicture({ pose, cue, subject, behind, system }: Posed): Picture {
 	});
 }
 
-function abovePicture({ pose, cue }: Pick<Posed, "pose" | "cue">): Picture {
+function abovePicture({ pose, cue, reader }: Posed): Picture {
 	const { joints: j, anglesDeg } = pose;
 	const scene = aboveScene(pose, cue);
-	const yaw = formatAngle(anglesDeg.shoulderYaw, 0);
-	const elbow = formatAngle(anglesDeg.bridgeElbow, 0);
+	const yaw = formatAngle(anglesDeg.shoulderYaw, reader, 0);
+	const elbow = formatAngle(anglesDeg.bridgeElbow, reader, 0);
 	return picture({
 		id: "above",
 		title: "From above",

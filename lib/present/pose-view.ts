@@ -7,7 +7,7 @@ import { GAMES } from "@/lib/reference/rules";
 import type { Shortfall } from "@/lib/stance/pose";
 import { type Hold, postureNotice } from "@/lib/stance/posture";
 import { overhangMm, reachFrom } from "@/lib/stance/reach";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import {
 	formatAngle,
 	formatLength,
@@ -46,7 +46,7 @@ export interface PoseView {
 const ADULT_YEARS = 18;
 
 /** Everything the picture of a pose shows, in the reader's units. */
-export function poseView(subject: PoseSubject, system: UnitSystem): PoseView {
+export function poseView(subject: PoseSubject, reader: Reader): PoseView {
 	const { input, reach } = subject;
 	const left = (input.stance.handed ?? input.hand) === "left";
 	const pose = rightHanded(reach.pose, input.stance.handed === "left");
@@ -63,20 +63,20 @@ export function poseView(subject: PoseSubject, system: UnitSystem): PoseView {
 			(input.player.ageYears ?? ADULT_YEARS) < ADULT_YEARS ||
 			subject.body.isChildModel,
 	});
-	const posed: Posed = { pose, cue, subject, behind, system };
+	const posed: Posed = { pose, cue, subject, behind, reader };
 	return {
 		pictures: picturesOf(posed, left),
 		summary: summaryOf(posed, left),
 		numbers: numbersOf(posed),
-		shortfalls: pose.shortfalls.map((s) => shortfallText(s, system)),
+		shortfalls: pose.shortfalls.map((s) => shortfallText(s, reader)),
 		posture: {
 			holds: [
-				holdText("Trunk from upright", notice.trunk),
-				holdText("Head from upright", notice.head),
-				`Neck: head ${formatAngle(Math.abs(notice.neckDeg), 0)} ${notice.neckDeg < 0 ? "back from" : "forward of"} the trunk${notice.neckZone === "past-limit" ? ", past the limit for holding still" : ""}.`,
+				holdText("Trunk from upright", notice.trunk, reader),
+				holdText("Head from upright", notice.head, reader),
+				`Neck: head ${formatAngle(Math.abs(notice.neckDeg), reader, 0)} ${notice.neckDeg < 0 ? "back from" : "forward of"} the trunk${notice.neckZone === "past-limit" ? ", past the limit for holding still" : ""}.`,
 			],
 			cautions: withoutRepeats(
-				notice.cautions.map((caution) => cautionText(caution, system)),
+				notice.cautions.map((caution) => cautionText(caution, reader)),
 			),
 		},
 	};
@@ -104,12 +104,12 @@ export function poseSubject(input: FittingInput): Outcome<PoseSubject> {
 }
 
 function summaryOf(
-	{ pose, cue, subject, behind, system }: Posed,
+	{ pose, cue, subject, behind, reader }: Posed,
 	left: boolean,
 ): string {
 	const { anglesDeg: a } = pose;
-	const mm = (value: number) => formatLength(value, system);
-	const deg = (value: number) => formatAngle(value, 0);
+	const mm = (value: number) => formatLength(value, reader);
+	const deg = (value: number) => formatAngle(value, reader, 0);
 	const support = subject.input.stance.seated
 		? "Seated"
 		: subject.input.stance.standingFrame
@@ -128,13 +128,13 @@ function numbersOf({
 	subject,
 	cue,
 	behind,
-	system,
+	reader,
 }: Posed): PoseView["numbers"] {
 	const { reach, input } = subject;
 	const { anglesDeg: a } = pose;
 	const estimated = (label: string, estimate: Estimate) => ({
 		label,
-		value: `${formatLength(estimate.value, system)} (nine in ten: ${formatLengthBand(band90(estimate), system)})`,
+		value: `${formatLength(estimate.value, reader)} (nine in ten: ${formatLengthBand(band90(estimate), reader)})`,
 		origin: BASIS_LABELS[estimate.standing],
 	});
 	// A measured span bends every style figure to itself, whatever was said.
@@ -144,14 +144,14 @@ function numbersOf({
 			: null;
 	const angle = (label: string, deg: number, isSaid = false) => ({
 		label,
-		value: formatAngle(deg, 0),
+		value: formatAngle(deg, reader, 0),
 		origin:
 			fitted ?? (isSaid ? "Usual for what was answered" : BASIS_LABELS.assumed),
 	});
 	return [
 		{
 			label: "Cue drawn",
-			value: formatLength(cue.lengthMm, system),
+			value: formatLength(cue.lengthMm, reader),
 			origin: BASIS_LABELS[subject.length.basis],
 		},
 		estimated("Bridge hand to grip hand", reach.bridgeToGripMm),
@@ -159,7 +159,7 @@ function numbersOf({
 		estimated("Grip hand to butt end of the cue drawn", behind),
 		{
 			label: "Cloth above the floor",
-			value: formatLength(pose.clothHeightMm, system),
+			value: formatLength(pose.clothHeightMm, reader),
 			origin:
 				input.stance.clothHeightMm === undefined
 					? "Middle of the rules of the game"
@@ -169,14 +169,14 @@ function numbersOf({
 			? [
 					{
 						label: "Step under the feet",
-						value: formatLength(pose.stepMm, system),
+						value: formatLength(pose.stepMm, reader),
 						origin: BASIS_LABELS.derived,
 					},
 				]
 			: []),
 		{
 			label: "Chin above the cue",
-			value: formatLength(pose.chinAboveCueMm, system),
+			value: formatLength(pose.chinAboveCueMm, reader),
 			origin:
 				fitted ??
 				(input.stance.posture === undefined
@@ -185,7 +185,7 @@ function numbersOf({
 		},
 		{
 			label: "Trunk from upright",
-			value: formatAngle(a.trunkInclination, 0),
+			value: formatAngle(a.trunkInclination, reader, 0),
 			origin: BASIS_LABELS.derived,
 		},
 		angle("Head from upright", a.headInclination, input.stance.glasses),
@@ -198,7 +198,7 @@ function numbersOf({
 		angle("Forearm off the upright", a.forearmTilt),
 		{
 			label: "Elbow of the gripping arm",
-			value: formatAngle(a.gripElbow, 0),
+			value: formatAngle(a.gripElbow, reader, 0),
 			origin: BASIS_LABELS.derived,
 		},
 		angle("Slope of the cue over the cushion", a.cueElevation),
@@ -224,19 +224,19 @@ const SHORTFALL_WORDS: Readonly<
 
 function shortfallText(
 	{ code, value, bound, unit }: Shortfall,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
 	const write = (quantity: number) =>
 		unit === "mm"
-			? formatLength(quantity, system)
+			? formatLength(quantity, reader)
 			: unit === "deg"
-				? formatAngle(quantity, 0)
-				: formatRatio(quantity);
+				? formatAngle(quantity, reader, 0)
+				: formatRatio(quantity, reader);
 	return SHORTFALL_WORDS[code](write(value), write(bound));
 }
 
-function holdText(what: string, hold: Hold): string {
-	const angle = formatAngle(hold.angleDeg, 0);
+function holdText(what: string, hold: Hold, reader: Reader): string {
+	const angle = formatAngle(hold.angleDeg, reader, 0);
 	switch (hold.zone) {
 		case "no-limit-printed":
 			return `${what} ${angle}: no limit of time is printed.`;

@@ -1,6 +1,6 @@
 import type { Evidence } from "@/lib/advice/figure";
 import type { ClosureWish } from "@/lib/advice/input";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import {
 	formatLength,
 	formatLengthBand,
@@ -35,25 +35,25 @@ const NOUN: Readonly<Record<FigureId, string>> = {
 export const formatFigure = (
 	id: FigureId,
 	value: number,
-	system: UnitSystem,
+	reader: Reader,
 ): string =>
 	id === "mass"
-		? formatMass(value, system)
-		: formatLength(value, system, LENGTH_KIND[id]);
+		? formatMass(value, reader)
+		: formatLength(value, reader, LENGTH_KIND[id]);
 
-const formatStep = (id: FigureId, value: number, system: UnitSystem): string =>
+const formatStep = (id: FigureId, value: number, reader: Reader): string =>
 	id === "mass"
-		? formatMassDifference(value, system)
-		: formatLengthDifference(value, system, LENGTH_KIND[id]);
+		? formatMassDifference(value, reader)
+		: formatLengthDifference(value, reader, LENGTH_KIND[id]);
 
 export const formatFigureBand = (
 	id: FigureId,
 	band: { low: number; high: number },
-	system: UnitSystem,
+	reader: Reader,
 ): string =>
 	id === "mass"
-		? formatMassBand(band, system)
-		: formatLengthBand(band, system, LENGTH_KIND[id]);
+		? formatMassBand(band, reader)
+		: formatLengthBand(band, reader, LENGTH_KIND[id]);
 
 const fact = ({ code, facts }: Evidence, name: string): number => {
 	const value = facts?.[name];
@@ -62,74 +62,70 @@ const fact = ({ code, facts }: Evidence, name: string): number => {
 	return value;
 };
 
-const counted = (count: number, noun: string): string =>
-	`${formatNumber(count)} ${noun}${count === 1 ? "" : "s"}`;
+const counted = (count: number, noun: string, reader: Reader): string =>
+	`${formatNumber(count, reader)} ${noun}${count === 1 ? "" : "s"}`;
 
 /** One sentence on why this evidence points to its value. */
 export function reasonSentence(
 	id: FigureId,
 	evidence: Evidence,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
-	const at = formatFigure(id, evidence.value, system);
+	const at = formatFigure(id, evidence.value, reader);
 	const noun = NOUN[id];
 	switch (evidence.code) {
 		case "wish":
 			return `You asked for ${at}.`;
 		case "wish-from-trials":
-			return `You asked for ${at}, the best by ${counted(fact(evidence, "shots"), "shot")} in ${counted(fact(evidence, "sessions"), "trial")} at the table; the band is what those leave open.`;
+			return `You asked for ${at}, the best by ${counted(fact(evidence, "shots"), "shot", reader)} in ${counted(fact(evidence, "sessions"), "trial", reader)} at the table; the band is what those leave open.`;
 		case "reach":
-			return `From bridge hand to grip hand is about ${formatLength(fact(evidence, "bridgeToGripMm"), system)}; with a bridge of ${formatLength(fact(evidence, "bridgeLengthMm"), system)} in front and ${formatLength(fact(evidence, "gripFromButtMm"), system)} behind the hand that makes ${at}.`;
+			return `From bridge hand to grip hand is about ${formatLength(fact(evidence, "bridgeToGripMm"), reader)}; with a bridge of ${formatLength(fact(evidence, "bridgeLengthMm"), reader)} in front and ${formatLength(fact(evidence, "gripFromButtMm"), reader)} behind the hand that makes ${at}.`;
 		case "present-used":
 			return `The present cue has ${at} and draws no complaint.`;
 		case "present-liked":
 			return `The ${noun} of the present cue, ${at}, is liked.`;
 		case "usual-length":
-			return `Players of ${formatLength(fact(evidence, "statureMm"), system, "body")} usually have about ${at}.`;
+			return `Players of ${formatLength(fact(evidence, "statureMm"), reader, "body")} usually have about ${at}.`;
 		case "usual-butt":
-			return `Butts asked for run from ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, system)}.`;
+			return `Butts asked for run from ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, reader)}.`;
 		case "usual-mass":
 		case "usual-tip":
-			return `Usual for this game: ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, system)}.`;
+			return `Usual for this game: ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, reader)}.`;
 		case "usual-tip-for-level":
-			return `Usual for this game is ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, system)}; this level is served by ${formatStep(id, fact(evidence, "shiftMm"), system)} from the middle.`;
+			return `Usual for this game is ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, reader)}; this level is served by ${formatStep(id, fact(evidence, "shiftMm"), reader)} from the middle.`;
 		case "equal-effort":
-			return `With the same effort the ball leaves fastest at about ${at} (arm felt as ${formatMass(fact(evidence, "armMassG"), system)}, ball ${formatMass(fact(evidence, "ballMassG"), system)}); the optimum is flat.`;
+			return `With the same effort the ball leaves fastest at about ${at} (arm felt as ${formatMass(fact(evidence, "armMassG"), reader)}, ball ${formatMass(fact(evidence, "ballMassG"), reader)}); the optimum is flat.`;
 		case "ring-measured":
 		case "ring-estimated":
-			return ringSentence(evidence, at, system);
+			return ringSentence(evidence, at, reader);
 		case "balance-of-build":
 			return `The chosen woods, taper and added weight balance ${at} from the butt end.`;
 		case "balance-natural":
 			return `The chosen woods and taper balance ${at} from the butt end before any weight is added.`;
 		default:
-			return presentComplaint(id, evidence, at, system);
+			return presentComplaint(id, evidence, at, reader);
 	}
 }
 
-function ringSentence(
-	evidence: Evidence,
-	at: string,
-	system: UnitSystem,
-): string {
+function ringSentence(evidence: Evidence, at: string, reader: Reader): string {
 	const closure =
 		CLOSURE_LABELS[
 			String(evidence.facts?.closure) as ClosureWish
 		].toLowerCase();
 	const count = fact(evidence, "readingCount");
-	const circle = formatLength(fact(evidence, "circleMm"), system, "diameter");
+	const circle = formatLength(fact(evidence, "circleMm"), reader, "diameter");
 	const origin =
 		count === 0
 			? `A grip circle of about ${circle}, guessed from the hand,`
-			: `A grip circle of ${circle} (${count === 1 ? "one reading" : `mean of ${formatNumber(count)} readings`})`;
-	return `${origin} with ${closure} wants a butt of ${at}, the grip hand being ${formatLength(fact(evidence, "gripFromButtMm"), system)} up the taper.`;
+			: `A grip circle of ${circle} (${count === 1 ? "one reading" : `mean of ${formatNumber(count, reader)} readings`})`;
+	return `${origin} with ${closure} wants a butt of ${at}, the grip hand being ${formatLength(fact(evidence, "gripFromButtMm"), reader)} up the taper.`;
 }
 
 function presentComplaint(
 	id: FigureId,
 	evidence: Evidence,
 	at: string,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
 	if (!evidence.code.startsWith("present-"))
 		throw new TypeError(`no sentence for ${evidence.code}`);
@@ -137,5 +133,5 @@ function presentComplaint(
 		.slice("present-".length)
 		.replaceAll("-", " ")
 		.replace("tip ", "");
-	return `The present cue (${formatFigure(id, fact(evidence, "present"), system)}) is felt to be ${complaint}: a step of ${formatStep(id, evidence.value - fact(evidence, "present"), system)} gives ${at}.`;
+	return `The present cue (${formatFigure(id, fact(evidence, "present"), reader)}) is felt to be ${complaint}: a step of ${formatStep(id, evidence.value - fact(evidence, "present"), reader)} gives ${at}.`;
 }

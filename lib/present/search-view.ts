@@ -2,7 +2,7 @@ import type { CueChoice } from "@/lib/advice/choice";
 import type { CriterionId } from "@/lib/advice/criteria";
 import type { CueOption } from "@/lib/advice/option";
 import type { Compared, SearchReport } from "@/lib/advice/search";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { formatMeasure, formatMoney } from "./criterion-words";
 import {
 	formatLength,
@@ -16,8 +16,11 @@ import { LAYOUT_LABELS, SPLICE_LABELS, TAPER_LABELS, woodName } from "./labels";
 import { type WishAnswer, wishesOf } from "./wish-answers";
 
 /** "Best of 112,320 cues; 1,684 are beaten by none." */
-export const countsText = ({ counts }: Pick<SearchReport, "counts">): string =>
-	`Best of ${formatNumber(counts.candidates)} cues; ${formatNumber(counts.nonDominated)} are beaten by none.`;
+export const countsText = (
+	{ counts }: Pick<SearchReport, "counts">,
+	reader: Reader,
+): string =>
+	`Best of ${formatNumber(counts.candidates, reader)} cues; ${formatNumber(counts.nonDominated, reader)} are beaten by none.`;
 
 /** A cue the search puts forward, in words. */
 export interface OptionView {
@@ -32,25 +35,25 @@ export interface OptionView {
 
 export function optionViews(
 	report: SearchReport,
-	system: UnitSystem,
+	reader: Reader,
 ): readonly OptionView[] {
 	return report.options.map((option, i) => ({
-		name: `${formatNumber(i + 1)}. ${woodName(option.request.buttWood)}, ${SPLICE_LABELS[option.request.splice].toLowerCase()}`,
-		rows: optionRows(option, system),
-		worth: `${formatPercent(option.overall)} of the ideal by the estimates; ${formatPercent(option.overallMean)} on average over what is not known, nine in ten within ${formatPercent(option.overallBand.low)} to ${formatPercent(option.overallBand.high)}.`,
-		close: closeText(report.compared, i),
-		snapping: snappingText(option, system),
-		wishes: wishesOf(option, system),
+		name: `${formatNumber(i + 1, reader)}. ${woodName(option.request.buttWood)}, ${SPLICE_LABELS[option.request.splice].toLowerCase()}`,
+		rows: optionRows(option, reader),
+		worth: `${formatPercent(option.overall, reader)} of the ideal by the estimates; ${formatPercent(option.overallMean, reader)} on average over what is not known, nine in ten within ${formatPercent(option.overallBand.low, reader)} to ${formatPercent(option.overallBand.high, reader)}.`,
+		close: closeText(report.compared, i, reader),
+		snapping: snappingText(option, reader),
+		wishes: wishesOf(option, reader),
 		choice: option,
 	}));
 }
 
 function optionRows(
 	{ request, results, plan, price, weightReachedShare, wantedMassG }: CueOption,
-	system: UnitSystem,
+	reader: Reader,
 ): OptionView["rows"] {
 	const measure = (id: CriterionId) =>
-		formatMeasure(id, results[id].value, system, price);
+		formatMeasure(id, results[id].value, reader, price);
 	return [
 		{ label: "Pieces", value: LAYOUT_LABELS[request.layout] },
 		{ label: "Taper", value: TAPER_LABELS[request.taperShape] },
@@ -61,12 +64,12 @@ function optionRows(
 				wantedMassG === null
 					? `${measure("weight")}, the wood’s own`
 					: weightReachedShare < 0.9
-						? `${measure("weight")}; the wood lets it be reached in ${formatPercent(weightReachedShare)} of draws`
+						? `${measure("weight")}; the wood lets it be reached in ${formatPercent(weightReachedShare, reader)} of draws`
 						: measure("weight"),
 		},
 		{
 			label: "Butt",
-			value: formatLength(request.buttDiameterMm, system, "diameter"),
+			value: formatLength(request.buttDiameterMm, reader, "diameter"),
 		},
 		{ label: "Tip", value: measure("tip") },
 		{ label: "Balance from the butt end", value: measure("balance") },
@@ -74,7 +77,7 @@ function optionRows(
 			label: "Metal added",
 			value:
 				plan.metalMassG > 0
-					? formatMass(plan.metalMassG, system, "added")
+					? formatMass(plan.metalMassG, reader, "added")
 					: "None",
 		},
 		{
@@ -82,7 +85,7 @@ function optionRows(
 				price.basis === "invented"
 					? "Price, from an invented price list"
 					: "Price estimate",
-			value: `${formatMoney(price.totalMinor, price)} (${formatMoney(price.lowMinor, price)} to ${formatMoney(price.highMinor, price)})`,
+			value: `${formatMoney(price.totalMinor, price, reader)} (${formatMoney(price.lowMinor, price, reader)} to ${formatMoney(price.highMinor, price, reader)})`,
 		},
 	];
 }
@@ -90,39 +93,40 @@ function optionRows(
 function closeText(
 	compared: readonly Compared[],
 	place: number,
+	reader: Reader,
 ): string | null {
 	const found = compared.find(({ second }) => second === place);
-	return found === undefined ? null : closenessText(found);
+	return found === undefined ? null : closenessText(found, reader);
 }
 
 /** Counted in draws of what is not known. */
-export function closenessText({
-	firstBetterShare,
-	insideEachOther,
-	tooClose,
-}: Pick<
-	Compared,
-	"firstBetterShare" | "insideEachOther" | "tooClose"
->): string {
+export function closenessText(
+	{
+		firstBetterShare,
+		insideEachOther,
+		tooClose,
+	}: Pick<Compared, "firstBetterShare" | "insideEachOther" | "tooClose">,
+	reader: Reader,
+): string {
 	const share = Math.round(100 * firstBetterShare);
 	const which =
 		share >= 50
-			? `the first is better in ${formatNumber(share)} of 100 draws`
-			: `this one is better in ${formatNumber(100 - share)} of 100 draws, though not by the estimates`;
+			? `the first is better in ${formatNumber(share, reader)} of 100 draws`
+			: `this one is better in ${formatNumber(100 - share, reader)} of 100 draws, though not by the estimates`;
 	if (tooClose) return `Too close to call: ${which}.`;
 	return insideEachOther
 		? `Inside each other’s band, yet told apart: ${which}.`
 		: `Told apart: ${which}.`;
 }
 
-function snappingText(option: CueOption, system: UnitSystem): string {
+function snappingText(option: CueOption, reader: Reader): string {
 	const { betweenSteps, request, results, snappingCost } = option;
 	const moves = [
 		[
 			"length",
 			formatLengthDifference(
 				request.lengthMm - betweenSteps.lengthMm,
-				system,
+				reader,
 				"gap",
 			),
 		],
@@ -130,7 +134,7 @@ function snappingText(option: CueOption, system: UnitSystem): string {
 			"weight",
 			formatMassDifference(
 				results.weight.value - betweenSteps.massG,
-				system,
+				reader,
 				"added",
 			),
 		],
@@ -138,7 +142,7 @@ function snappingText(option: CueOption, system: UnitSystem): string {
 			"butt",
 			formatLengthDifference(
 				request.buttDiameterMm - betweenSteps.buttDiameterMm,
-				system,
+				reader,
 				"bench",
 			),
 		],
@@ -146,7 +150,7 @@ function snappingText(option: CueOption, system: UnitSystem): string {
 			"tip",
 			formatLengthDifference(
 				request.tipDiameterMm - betweenSteps.tipDiameterMm,
-				system,
+				reader,
 				"bench",
 			),
 		],
@@ -159,7 +163,7 @@ function snappingText(option: CueOption, system: UnitSystem): string {
 		Math.abs(snappingCost) < 0.0005
 			? "next to nothing of its worth"
 			: snappingCost > 0
-				? `${formatPercent(snappingCost, 1)} of its worth`
+				? `${formatPercent(snappingCost, reader, 1)} of its worth`
 				: "nothing of its worth";
 	return `Set to the bench’s steps (${moves.join(", ")}), which cost ${cost}.`;
 }

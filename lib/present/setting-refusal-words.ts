@@ -1,4 +1,5 @@
 import type { Refusal } from "@/lib/numerics/outcome";
+import type { Reader } from "@/lib/words/reader";
 import { formatNumber } from "./figures";
 
 const bounds = ({ min, max }: Refusal): string =>
@@ -6,10 +7,10 @@ const bounds = ({ min, max }: Refusal): string =>
 
 /** Sentences of what a workshop's settings are refused for. */
 export const SETTING_REFUSAL_WORDS: Readonly<
-	Record<string, (refusal: Refusal) => string>
+	Record<string, (refusal: Refusal, reader: Reader) => string>
 > = {
-	"text-length": (refusal) =>
-		`This text has ${formatNumber(Number(refusal.value), 0)} characters; it can have ${bounds(refusal)}.`,
+	"text-length": (refusal, reader) =>
+		`This text has ${formatNumber(Number(refusal.value), reader)} characters; it can have ${bounds(refusal)}.`,
 	"listed-twice": ({ value }) => `“${value}” is listed twice.`,
 	"not-an-address": ({ value }) =>
 		`“${value}” is not an address that starts with https:// or http:// and has nothing behind its path.`,

@@ -1,6 +1,6 @@
 import { band90 } from "@/lib/reference/estimate";
 import { WOODS } from "@/lib/reference/woods";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import type { BuildContent } from "@/lib/workshop/job-content";
 import {
 	formatAngle,
@@ -28,16 +28,19 @@ export interface SheetRow {
 }
 
 /** A length or mass with the other unit in brackets. */
-export const both = (quantity: Quantity, system: UnitSystem): string => {
-	const { main, other } = formatBoth(quantity, system);
+export const both = (quantity: Quantity, reader: Reader): string => {
+	const { main, other } = formatBoth(quantity, reader);
 	return `${main} (${other})`;
 };
 
-export function woodRows({ request }: BuildContent): SheetRow[] {
+export function woodRows(
+	{ request }: BuildContent,
+	reader: Reader,
+): SheetRow[] {
 	const density = (id: keyof typeof WOODS) => {
 		const { density12KgM3 } = WOODS[id];
 		const { low, high } = band90(density12KgM3);
-		return `${formatNumber(density12KgM3.value)} kg/m³ at 12 % moisture in the tables, nine billets in ten ${formatNumber(low)} to ${formatNumber(high)}: weigh and measure the blank`;
+		return `${formatNumber(density12KgM3.value, reader)} kg/m³ at 12 % moisture in the tables, nine billets in ten ${formatNumber(low, reader)} to ${formatNumber(high, reader)}: weigh and measure the blank`;
 	};
 	return [
 		{
@@ -57,11 +60,11 @@ export function woodRows({ request }: BuildContent): SheetRow[] {
 /** The splice in the order it is glued: which face, what wood, the flat against the axis. */
 export function spliceRows(
 	{ design, request, stations }: BuildContent,
-	system: UnitSystem,
+	reader: Reader,
 ): SheetRow[] {
 	const points = stations
 		.filter(({ note }) => note === "splice-points")
-		.map(({ fromButtMm }) => both({ mm: fromButtMm, kind: "station" }, system));
+		.map(({ fromButtMm }) => both({ mm: fromButtMm, kind: "station" }, reader));
 	const rows: SheetRow[] = [
 		{
 			label: "Splice",
@@ -74,37 +77,37 @@ export function spliceRows(
 	return [
 		...rows,
 		...design.splice.cuts.map((cut, i) => ({
-			label: `${i + 1}. ${cut.part}, face at ${formatAngle(cut.faceAngleDeg, 0)}`,
+			label: `${i + 1}. ${cut.part}, face at ${formatAngle(cut.faceAngleDeg, reader, 0)}`,
 			value: woodName(cut.wood),
-			note: `Flat ${formatAngle(cut.angleDeg, 2)} to the axis, ${both({ mm: cut.buttOffsetMm, kind: "bench" }, system)} from it at the butt end`,
+			note: `Flat ${formatAngle(cut.angleDeg, reader, 2)} to the axis, ${both({ mm: cut.buttOffsetMm, kind: "bench" }, reader)} from it at the butt end`,
 		})),
 	];
 }
 
 export function weightRows(
 	{ naturalMassG, addedWeight, targets, design }: BuildContent,
-	system: UnitSystem,
+	reader: Reader,
 ): SheetRow[] {
 	const rows: SheetRow[] = [
 		{
 			label: "Natural weight, computed",
-			value: both({ g: naturalMassG.value }, system),
-			note: `Nine in ten builds: ${formatMassBand(band90(naturalMassG), system)}. Weigh before boring.`,
+			value: both({ g: naturalMassG.value }, reader),
+			note: `Nine in ten builds: ${formatMassBand(band90(naturalMassG), reader)}. Weigh before boring.`,
 		},
-		{ label: "Wanted weight", value: both({ g: targets.mass.value }, system) },
+		{ label: "Wanted weight", value: both({ g: targets.mass.value }, reader) },
 		{
 			label: "To be added, net",
-			value: both({ g: addedWeight.addedMassG.value, kind: "added" }, system),
-			note: `Nine in ten builds: ${formatMassBand(band90(addedWeight.addedMassG), system, "added")}.`,
+			value: both({ g: addedWeight.addedMassG.value, kind: "added" }, reader),
+			note: `Nine in ten builds: ${formatMassBand(band90(addedWeight.addedMassG), reader, "added")}.`,
 		},
 	];
 	if (addedWeight.metalMassG <= 0) return rows;
-	const station = (mm: number) => both({ mm, kind: "station" }, system);
-	const across = (mm: number) => both({ mm, kind: "bench" }, system);
+	const station = (mm: number) => both({ mm, kind: "station" }, reader);
+	const across = (mm: number) => both({ mm, kind: "bench" }, reader);
 	rows.push({
 		label: `${metalName(addedWeight.metal)} in all`,
-		value: both({ g: addedWeight.metalMassG, kind: "added" }, system),
-		note: `The bore takes out ${formatMass(addedWeight.drilledOutMassG, system, "added")} of wood; the plug weighs ${formatMass(addedWeight.plugMassG, system, "added")}.`,
+		value: both({ g: addedWeight.metalMassG, kind: "added" }, reader),
+		note: `The bore takes out ${formatMass(addedWeight.drilledOutMassG, reader, "added")} of wood; the plug weighs ${formatMass(addedWeight.plugMassG, reader, "added")}.`,
 	});
 	if (addedWeight.slugLengthMm > 0)
 		rows.push({
@@ -124,22 +127,22 @@ export function weightRows(
 
 export function fittingRows(
 	{ request, design, targets }: BuildContent,
-	system: UnitSystem,
+	reader: Reader,
 ): SheetRow[] {
 	const { tip, ferrule, joint, endJoint, buttEndRadiusMm, lengthMm } = design;
-	const fine = (mm: number) => formatLength(mm, system, "bench");
+	const fine = (mm: number) => formatLength(mm, reader, "bench");
 	const jointRow = (
 		label: string,
 		at: NonNullable<typeof joint>,
 	): SheetRow => ({
 		label,
-		value: `${both({ mm: lengthMm - at.stationMm, kind: "station" }, system)} from the butt end`,
-		note: `${metalName(at.metal)} pin ${fine(at.pinDiameterMm)} across, ${formatLength(at.pinReachMm, system, "station")} into each piece; collars ${fine(at.collarMm)} long`,
+		value: `${both({ mm: lengthMm - at.stationMm, kind: "station" }, reader)} from the butt end`,
+		note: `${metalName(at.metal)} pin ${fine(at.pinDiameterMm)} across, ${formatLength(at.pinReachMm, reader, "station")} into each piece; collars ${fine(at.collarMm)} long`,
 	});
 	return [
 		{
 			label: "Tip",
-			value: `${both({ mm: targets.tip.value, kind: "bench" }, system)}, leather`,
+			value: `${both({ mm: targets.tip.value, kind: "bench" }, reader)}, leather`,
 			note: `${fine(tip.heightMm)} high at the crown, dome radius ${fine(tip.domeRadiusMm)}`,
 		},
 		{
@@ -160,7 +163,7 @@ export function fittingRows(
 
 export function playerRows(
 	{ hand, gripCircleReadingsMm: readings, gameId }: BuildContent,
-	system: UnitSystem,
+	reader: Reader,
 ): SheetRow[] {
 	const rows: SheetRow[] = [{ label: "Game", value: gameName(gameId) }];
 	if (hand !== null)
@@ -169,7 +172,7 @@ export function playerRows(
 		rows.push({
 			label: "Grip circle readings",
 			value: readings
-				.map((reading) => formatLength(reading, system, "bench"))
+				.map((reading) => formatLength(reading, reader, "bench"))
 				.join(", "),
 		});
 	return rows;

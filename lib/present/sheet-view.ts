@@ -1,6 +1,6 @@
 import { FINISHED_TOLERANCE } from "@/lib/build/tolerance";
 import { CITATIONS } from "@/lib/reference/citations";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import type { BuildContent } from "@/lib/workshop/job-content";
 import { type Both, formatBoth, type Quantity } from "./figures";
 import { cautionText } from "./notices";
@@ -55,14 +55,11 @@ const STATION_NOTES: Readonly<Record<string, string>> = {
 	butt: "Butt end",
 };
 
-const allowed = (quantity: Quantity, system: UnitSystem): string =>
-	`± ${formatBoth(quantity, system).main}`;
+const allowed = (quantity: Quantity, reader: Reader): string =>
+	`± ${formatBoth(quantity, reader).main}`;
 
 /** A frozen build as the bench reads it, from the stored numbers alone. */
-export function sheetView(
-	content: BuildContent,
-	system: UnitSystem,
-): SheetView {
+export function sheetView(content: BuildContent, reader: Reader): SheetView {
 	const { targets } = content;
 	const mm = (
 		value: number,
@@ -98,28 +95,28 @@ export function sheetView(
 	return {
 		summary: summary.map(({ label, quantity, allowed: bound }) => ({
 			label,
-			value: formatBoth(quantity, system),
-			allowed: allowed(bound, system),
+			value: formatBoth(quantity, reader),
+			allowed: allowed(bound, reader),
 		})),
 		stations: content.stations.map((station) => ({
-			fromTip: formatBoth(mm(station.stationMm, "station"), system),
-			fromButt: formatBoth(mm(station.fromButtMm, "station"), system),
-			diameter: formatBoth(mm(station.diameterMm, "bench"), system),
-			tolerance: allowed(mm(station.toleranceMm, "bench"), system),
+			fromTip: formatBoth(mm(station.stationMm, "station"), reader),
+			fromButt: formatBoth(mm(station.fromButtMm, "station"), reader),
+			diameter: formatBoth(mm(station.diameterMm, "bench"), reader),
+			tolerance: allowed(mm(station.toleranceMm, "bench"), reader),
 			note:
 				station.note === null
 					? ""
 					: (STATION_NOTES[station.note] ?? station.note),
 		})),
-		woods: woodRows(content),
-		splice: spliceRows(content, system),
-		weight: weightRows(content, system),
-		fittings: fittingRows(content, system),
+		woods: woodRows(content, reader),
+		splice: spliceRows(content, reader),
+		weight: weightRows(content, reader),
+		fittings: fittingRows(content, reader),
 		finish: FINISH,
 		checks: summary.map(({ label, quantity, allowed: bound }) => ({
 			check: label,
-			wanted: both(quantity, system),
-			allowed: allowed(bound, system),
+			wanted: both(quantity, reader),
+			allowed: allowed(bound, reader),
 		})),
 		rules: content.rules.map(({ rule, ok, source }) => ({
 			rule: RULE_LABELS[rule] ?? rule,
@@ -127,9 +124,9 @@ export function sheetView(
 			source: CITATIONS[source].title,
 		})),
 		cautions: content.workshopCautions.map((caution) =>
-			cautionText(caution, system),
+			cautionText(caution, reader),
 		),
-		player: playerRows(content, system),
+		player: playerRows(content, reader),
 		modelVersion: content.modelVersion,
 	};
 }

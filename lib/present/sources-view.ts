@@ -4,6 +4,7 @@ import type { SourcedConstant } from "@/lib/reference/estimate";
 import { METALS } from "@/lib/reference/metals";
 import { GAMES } from "@/lib/reference/rules";
 import { WOODS } from "@/lib/reference/woods";
+import type { Reader } from "@/lib/words/reader";
 import {
 	type ASSUMED_IN,
 	type Assumption,
@@ -29,17 +30,21 @@ export interface ConstantGroup {
 
 const decimalsOf = (value: number): number =>
 	Number.isInteger(value) ? 0 : Math.abs(value) < 10 ? 4 : 2;
-const trimmed = (value: number): string =>
-	formatNumber(value, decimalsOf(value))
+const trimmed = (value: number, reader: Reader): string =>
+	formatNumber(value, reader, decimalsOf(value))
 		.replace(/(\.\d*?)0+$/, "$1")
 		.replace(/\.$/, "");
 
-function rowOf(name: string, constant: SourcedConstant): ConstantRow {
+function rowOf(
+	name: string,
+	constant: SourcedConstant,
+	reader: Reader,
+): ConstantRow {
 	const { value, unit, sd, standing, source, locator, fromMemory } = constant;
 	return {
 		name,
-		value: `${trimmed(value)} ${unit}`.trim(),
-		spread: sd === 0 ? "" : `± ${trimmed(sd)}`,
+		value: `${trimmed(value, reader)} ${unit}`.trim(),
+		spread: sd === 0 ? "" : `± ${trimmed(sd, reader)}`,
 		standing: BASIS_LABELS[standing] + (fromMemory ? " (from memory)" : ""),
 		source: CITATIONS[source].title,
 		locator,
@@ -53,15 +58,17 @@ const ASSUMED_TITLES: Readonly<Record<keyof typeof ASSUMED_IN, string>> = {
 };
 
 /** One assumption of a model; a whole number's decimals are not written. */
-function assumptionRow(one: Assumption): ConstantRow {
+function assumptionRow(one: Assumption, reader: Reader): ConstantRow {
 	const { name, value, sd, unit, standing, source } = one;
 	const written = (single: number | string): string =>
-		typeof single === "number" ? trimmed(single) : single.replaceAll("-", " ");
+		typeof single === "number"
+			? trimmed(single, reader)
+			: single.replaceAll("-", " ");
 	const values = typeof value === "object" ? value : [value];
 	return {
 		name,
 		value: `${values.map(written).join("; ")} ${unit}`.trim(),
-		spread: sd === null ? "" : `± ${trimmed(sd)}`,
+		spread: sd === null ? "" : `± ${trimmed(sd, reader)}`,
 		standing: BASIS_LABELS[standing],
 		source: CITATIONS[source].title,
 		locator: "",
@@ -76,8 +83,12 @@ const isConstant = (value: unknown): value is SourcedConstant =>
 	"value" in value;
 
 /** Every sourced constant inside an object, named by its path in plain words. */
-function constantsIn(name: string, value: unknown): ConstantRow[] {
-	if (isConstant(value)) return [rowOf(name, value)];
+function constantsIn(
+	name: string,
+	value: unknown,
+	reader: Reader,
+): ConstantRow[] {
+	if (isConstant(value)) return [rowOf(name, value, reader)];
 	if (typeof value !== "object" || value === null || Array.isArray(value))
 		return [];
 	return Object.entries(value).flatMap(([key, inner]) =>
@@ -88,29 +99,30 @@ function constantsIn(name: string, value: unknown): ConstantRow[] {
 				.replace(/([A-Z])/g, " $1")
 				.toLowerCase()}`,
 			inner,
+			reader,
 		),
 	);
 }
 
 /** All constants behind the figures, generated from the tables the models read. */
-export function constantGroups(): ConstantGroup[] {
+export function constantGroups(reader: Reader): ConstantGroup[] {
 	return [
 		{
 			title: "Woods",
 			rows: Object.values(WOODS).flatMap((wood) =>
-				constantsIn(`${wood.name} (${wood.latin})`, { ...wood }),
+				constantsIn(`${wood.name} (${wood.latin})`, { ...wood }, reader),
 			),
 		},
 		{
 			title: "Metals",
 			rows: Object.values(METALS).flatMap((metal) =>
-				constantsIn(metal.name, { ...metal }),
+				constantsIn(metal.name, { ...metal }, reader),
 			),
 		},
 		{
 			title: "Games and their rules",
 			rows: Object.values(GAMES).flatMap((game) =>
-				constantsIn(game.name, { ...game }),
+				constantsIn(game.name, { ...game }, reader),
 			),
 		},
 		{
@@ -121,7 +133,7 @@ export function constantGroups(): ConstantGroup[] {
 					.replace(/([A-Z])/g, " $1")
 					.toLowerCase()}`,
 				value: "",
-				spread: `± ${trimmed(sd)} mm`,
+				spread: `± ${trimmed(sd, reader)} mm`,
 				standing: BASIS_LABELS.assumed,
 				source: CITATIONS["project-judgement"].title,
 				locator: "",
@@ -129,7 +141,7 @@ export function constantGroups(): ConstantGroup[] {
 		},
 		...(["stance", "advice", "trial"] as const).map((file) => ({
 			title: ASSUMED_TITLES[file],
-			rows: assumptionsIn(file).map(assumptionRow),
+			rows: assumptionsIn(file).map((one) => assumptionRow(one, reader)),
 		})),
 	];
 }

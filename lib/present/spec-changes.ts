@@ -1,5 +1,5 @@
 import type { SpecContent } from "@/lib/advice/spec";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { FIGURE_LABELS } from "./advice-view";
 import {
 	LAYOUT_LABELS,
@@ -28,7 +28,7 @@ const FIGURES: readonly FigureId[] = [
 export function specChanges(
 	before: SpecContent,
 	after: SpecContent,
-	system: UnitSystem,
+	reader: Reader,
 ): SpecChange[] {
 	const rows = (
 		content: SpecContent,
@@ -37,7 +37,7 @@ export function specChanges(
 			(id) =>
 				[
 					FIGURE_LABELS[id],
-					formatFigure(id, content.figures[id].value, system),
+					formatFigure(id, content.figures[id].value, reader),
 				] as const,
 		),
 		["Shaft wood", woodName(content.request.shaftWood)],
@@ -48,7 +48,7 @@ export function specChanges(
 		["Ferrule", metalName(content.request.ferruleMetal)],
 		[
 			"Weight to be added",
-			formatFigure("mass", content.addedWeight.addedMassG.value, system),
+			formatFigure("mass", content.addedWeight.addedMassG.value, reader),
 		],
 		["Models", content.modelVersion],
 	];

@@ -5,7 +5,7 @@ import { Z90 } from "@/lib/reference/estimate";
 import { GAMES } from "@/lib/reference/rules";
 import { endMassOfDesignG } from "@/lib/shot/endmass";
 import { tipTradeoff } from "@/lib/shot/tip";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { axisLength, banded, lengthUnit, range, thin } from "./chart-axes";
 import type { ChartModel } from "./chart-model";
 import {
@@ -19,14 +19,14 @@ import {
 const TIP_POINTS = 11;
 
 /** Tip size against deflection of the cue ball and reach of side spin. */
-export function tipChart(advice: Advice, system: UnitSystem): ChartModel {
+export function tipChart(advice: Advice, reader: Reader): ChartModel {
 	const game = GAMES[advice.gameId];
 	const [usualLow, usualHigh] = game.usual.tipMm;
 	const ruleMax = game.tipMaxDiameterMm?.value;
 	const from = Math.max(7, Math.min(usualLow - 1.5, advice.tip.value - 0.5));
 	const to = Math.min(14, Math.max(usualHigh + 1.5, advice.tip.value + 0.5));
 	const { request } = advice.build;
-	const length = (mm: number) => axisLength(mm, system);
+	const length = (mm: number) => axisLength(mm, reader);
 	const rows = range(from, to, TIP_POINTS).map((tipDiameterMm) => {
 		const design = must(designFrom({ ...request, tipDiameterMm }));
 		return {
@@ -43,10 +43,10 @@ export function tipChart(advice: Advice, system: UnitSystem): ChartModel {
 	return {
 		id: "tip",
 		title: "Tip size: deflection and side spin",
-		summary: `A ${formatLength(advice.tip.value, system, "diameter")} tip turns the cue ball about ${formatAngle(squirtDegAtHalf.value)} off line at half a ball radius of side, and reaches a side spin of ${formatRatio(sideSpinReachRatio)} times rolling speed. A bigger tip is heavier at the end and deflects more; a very small one runs out of dome.`,
+		summary: `A ${formatLength(advice.tip.value, reader, "diameter")} tip turns the cue ball about ${formatAngle(squirtDegAtHalf.value, reader)} off line at half a ball radius of side, and reaches a side spin of ${formatRatio(sideSpinReachRatio, reader)} times rolling speed. A bigger tip is heavier at the end and deflects more; a very small one runs out of dome.`,
 		x: {
 			label: "Tip diameter",
-			unit: lengthUnit(system),
+			unit: lengthUnit(reader),
 			domain: [length(from), length(to)],
 		},
 		panels: [
@@ -98,7 +98,7 @@ export function tipChart(advice: Advice, system: UnitSystem): ChartModel {
 		],
 		marker: {
 			x: length(advice.tip.value),
-			label: formatLength(advice.tip.value, system, "diameter"),
+			label: formatLength(advice.tip.value, reader, "diameter"),
 		},
 		table: {
 			columns: [
@@ -107,9 +107,9 @@ export function tipChart(advice: Advice, system: UnitSystem): ChartModel {
 				"Side-spin reach",
 			],
 			rows: thin(rows).map(({ tipDiameterMm, trade }) => [
-				formatLength(tipDiameterMm, system, "diameter"),
-				`${formatAngle(trade.squirtDegAtHalf.value)} ± ${formatNumber(Z90 * trade.squirtDegAtHalf.sd, 1)}°`,
-				formatRatio(trade.sideSpinReachRatio),
+				formatLength(tipDiameterMm, reader, "diameter"),
+				`${formatAngle(trade.squirtDegAtHalf.value, reader)} ± ${formatNumber(Z90 * trade.squirtDegAtHalf.sd, reader, 1)}°`,
+				formatRatio(trade.sideSpinReachRatio, reader),
 			]),
 		},
 	};

@@ -5,7 +5,7 @@ import {
 	type Criterion,
 	type CriterionId,
 } from "@/lib/advice/criteria";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { CRITERION_WORDS, formatMeasure, type Money } from "./criterion-words";
 
 /** Cues in rows of the criteria. */
@@ -102,17 +102,17 @@ export function givenUp(p: {
 	points: Points;
 	criteria: readonly Criterion[];
 	bound: Bound;
-	system: UnitSystem;
+	reader: Reader;
 	money: Money;
 }): readonly GivenUp[] {
-	const { points, bound, system, money } = p;
+	const { points, bound, reader, money } = p;
 	const keeps = isWithin(points, bound);
 	return p.criteria
 		.filter(({ id }) => id !== bound.id)
 		.map((criterion) => {
 			const { id } = criterion;
 			const say = (value: number | null) =>
-				value === null ? "none" : formatMeasure(id, value, system, money);
+				value === null ? "none" : formatMeasure(id, value, reader, money);
 			const ends = (range: Ends | null) => {
 				if (range === null) return "none";
 				const [low, high] = [say(range.low), say(range.high)];
@@ -160,15 +160,15 @@ export function tradeOffText(p: {
 	points: Points;
 	across: CriterionId;
 	up: CriterionId;
-	system: UnitSystem;
+	reader: Reader;
 	money: Money;
 }): string {
-	const { points, across, up, system, money } = p;
+	const { points, across, up, reader, money } = p;
 	const told = (id: CriterionId) => {
 		const range = rangeOf(points, id);
 		return range === null
 			? "nothing"
-			: `${formatMeasure(id, range.low, system, money)} to ${formatMeasure(id, range.high, system, money)}`;
+			: `${formatMeasure(id, range.low, reader, money)} to ${formatMeasure(id, range.high, reader, money)}`;
 	};
 	const tie = correlation(points, across, up);
 	const together =

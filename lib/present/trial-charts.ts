@@ -2,6 +2,7 @@ import { analyseTrial } from "@/lib/trial/analysis";
 import type { TrialSession } from "@/lib/trial/answer";
 import { WORTH_HAVING } from "@/lib/trial/assumptions";
 import { cuesIn, type Shot } from "@/lib/trial/shots";
+import type { Reader } from "@/lib/words/reader";
 import type { ChartModel, ChartPoint } from "./chart-model";
 import { formatNumber, formatPercent } from "./figures";
 import type { NameOf } from "./trial-words";
@@ -29,6 +30,7 @@ function firstOfEach(shots: readonly Shot[], count: number): Shot[] {
 export function settlingChart(
 	session: TrialSession,
 	nameOf: NameOf,
+	reader: Reader,
 ): ChartModel | null {
 	const whole = analyseTrial({ ...session, cueIds: cuesIn(session.shots) });
 	const surest = [...whole.comparisons].sort(
@@ -83,12 +85,12 @@ export function settlingChart(
 	return {
 		id: "settling",
 		title: "How the result settled",
-		summary: `After ${formatNumber(most)} shots with each: ${cueIds
+		summary: `After ${formatNumber(most, reader)} shots with each: ${cueIds
 			.map((id) => {
 				const share = last?.cues.find(({ cueId }) => cueId === id)?.share;
 				return share === undefined
 					? ""
-					: `${nameOf(id)} ${formatPercent(share.value)} (${formatPercent(share.low)} to ${formatPercent(share.high)})`;
+					: `${nameOf(id)} ${formatPercent(share.value, reader)} (${formatPercent(share.low, reader)} to ${formatPercent(share.high, reader)})`;
 			})
 			.join(
 				", ",
@@ -142,16 +144,19 @@ export function settlingChart(
 				"Difference, of 100",
 			],
 			rows: stages.map(({ count, cues, comparison }) => [
-				formatNumber(count),
+				formatNumber(count, reader),
 				...cueIds.map((id) => {
 					const share = cues.find(({ cueId }) => cueId === id)?.share;
-					return share === undefined ? "" : banded(share);
+					return share === undefined ? "" : banded(share, reader);
 				}),
-				comparison === undefined ? "" : banded(comparison.difference),
+				comparison === undefined ? "" : banded(comparison.difference, reader),
 			]),
 		},
 	};
 }
 
-const banded = (share: { value: number; low: number; high: number }): string =>
-	`${formatNumber(share.value * 100)} (${formatNumber(share.low * 100)} to ${formatNumber(share.high * 100)})`;
+const banded = (
+	share: { value: number; low: number; high: number },
+	reader: Reader,
+): string =>
+	`${formatNumber(share.value * 100, reader)} (${formatNumber(share.low * 100, reader)} to ${formatNumber(share.high * 100, reader)})`;

@@ -16,7 +16,7 @@ import type { CueFigures } from "@/lib/trial/preference";
 import type { PairProposal } from "@/lib/trial/proposal";
 import type { SessionEffects } from "@/lib/trial/session";
 import type { WishUpdate } from "@/lib/trial/wish-update";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import {
 	formatLength,
 	formatLengthBand,
@@ -45,25 +45,25 @@ const kindOf = (field: TrialField) =>
 export const formatTrialFigure = (
 	field: TrialField,
 	value: number,
-	system: UnitSystem,
+	reader: Reader,
 ): string =>
 	field === "massG"
-		? formatMass(value, system)
-		: formatLength(value, system, kindOf(field));
+		? formatMass(value, reader)
+		: formatLength(value, reader, kindOf(field));
 
 const formatTrialBand = (
 	field: TrialField,
 	band: { low: number; high: number },
-	system: UnitSystem,
+	reader: Reader,
 ): string =>
 	field === "massG"
-		? formatMassBand(band, system)
-		: formatLengthBand(band, system, kindOf(field));
+		? formatMassBand(band, reader)
+		: formatLengthBand(band, reader, kindOf(field));
 
 /** "1460 mm, 510 g, butt 29 mm, tip 9.5 mm, balance 432 mm". */
-export function figuresLine(cue: CueFigures, system: UnitSystem): string {
+export function figuresLine(cue: CueFigures, reader: Reader): string {
 	const write = (field: TrialField) =>
-		formatTrialFigure(field, cue[field], system);
+		formatTrialFigure(field, cue[field], reader);
 	return [
 		write("lengthMm"),
 		write("massG"),
@@ -81,14 +81,15 @@ export function chanceWords(chance: number): string {
 	return `${inHundred} in 100`;
 }
 
-const inHundred = (share: number): string => formatNumber(share * 100);
+const inHundred = (share: number, reader: Reader): string =>
+	formatNumber(share * 100, reader);
 
-const count = (many: number, noun: string): string =>
-	`${formatNumber(many)} ${noun}${many === 1 ? "" : "s"}`;
+const count = (many: number, noun: string, reader: Reader): string =>
+	`${formatNumber(many, reader)} ${noun}${many === 1 ? "" : "s"}`;
 
-const bandOfPots = ({ low, high }: Share): string => {
+const bandOfPots = ({ low, high }: Share, reader: Reader): string => {
 	const end = (share: number) =>
-		`${inHundred(Math.abs(share))} ${share < 0 ? "fewer" : "more"}`;
+		`${inHundred(Math.abs(share), reader)} ${share < 0 ? "fewer" : "more"}`;
 	return `${end(low)} to ${end(high)}`;
 };
 
@@ -152,6 +153,7 @@ export interface ComparisonWords {
 export function comparisonWords(
 	comparison: CueComparison,
 	nameOf: NameOf,
+	reader: Reader,
 ): ComparisonWords {
 	const { first, second, difference, chanceFirst, withoutDrift, won, lost } =
 		ahead(comparison);
@@ -159,50 +161,55 @@ export function comparisonWords(
 	const { verdict, basis, comparedShots, luckChanceOfAll, needed } = comparison;
 	const pairWords =
 		basis === "pairs"
-			? ` Judged on ${count(comparedShots, "pair")} with the same set-up: in ${won} only ${one} potted, in ${lost} only ${other}.`
+			? ` Judged on ${count(comparedShots, "pair", reader)} with the same set-up: in ${won} only ${one} potted, in ${lost} only ${other}.`
 			: "";
 	const drifted = Math.abs(withoutDrift.value - difference.value) >= 0.01;
 	return {
 		headline: HEADLINES[verdict](one, other),
 		lines: [
-			`With ${one} about ${inHundred(difference.value)} more of 100 are potted than with ${other}; nine in ten ${bandOfPots(difference)}.${pairWords}`,
+			`With ${one} about ${inHundred(difference.value, reader)} more of 100 are potted than with ${other}; nine in ten ${bandOfPots(difference, reader)}.${pairWords}`,
 			`If the two were equally good, a difference this large or larger would come up by luck in ${chanceWords(luckChanceOfAll)} such trials. Taken by itself, with nothing believed of the cues before, the chance that ${one} is really the better one is ${chanceWords(chanceFirst)}.`,
-			moreWords(comparison),
+			moreWords(comparison, reader),
 			...(needed.forPower === null || verdict === "apart"
 				? []
-				: [powerWords(comparison)]),
+				: [powerWords(comparison, reader)]),
 			...(drifted
 				? [
-						`Allowing for warm-up and tiring leaves ${signedInHundred(withoutDrift.value)} in 100.`,
+						`Allowing for warm-up and tiring leaves ${signedInHundred(withoutDrift.value, reader)} in 100.`,
 					]
 				: []),
 		],
 	};
 }
 
-const signedInHundred = (share: number): string =>
-	`${share < 0 ? "" : "+"}${inHundred(share)}`;
+const signedInHundred = (share: number, reader: Reader): string =>
+	`${share < 0 ? "" : "+"}${inHundred(share, reader)}`;
 
-function moreWords({ moreForWidth, needed }: CueComparison): string {
-	const width = `${inHundred(needed.forWidth.halfWidth)} in 100 to each side`;
+function moreWords(
+	{ moreForWidth, needed }: CueComparison,
+	reader: Reader,
+): string {
+	const width = `${inHundred(needed.forWidth.halfWidth, reader)} in 100 to each side`;
 	return moreForWidth === 0
 		? `The difference is already known to within ${width}.`
-		: `About ${count(moreForWidth, "more shot")} with each would settle it to within ${width}.`;
+		: `About ${count(moreForWidth, "more shot", reader)} with each would settle it to within ${width}.`;
 }
 
-function powerWords({ moreForPower, needed }: CueComparison): string {
+function powerWords(
+	{ moreForPower, needed }: CueComparison,
+	reader: Reader,
+): string {
 	if (needed.forPower === null || moreForPower === null) return "";
 	return moreForPower === 0
 		? `Were the difference really as large as it looks, a trial of this length would mostly have shown it.`
-		: `Were the difference really as large as it looks, about ${count(moreForPower, "more shot")} with each would show it in ${chanceWords(needed.forPower.power)} trials.`;
+		: `Were the difference really as large as it looks, about ${count(moreForPower, "more shot", reader)} with each would show it in ${chanceWords(needed.forPower.power)} trials.`;
 }
 
 /** Warm-up, drift and order, each in a sentence. */
-export function sessionWords({
-	warmUp,
-	drift,
-	order,
-}: SessionEffects): string[] {
+export function sessionWords(
+	{ warmUp, drift, order }: SessionEffects,
+	reader: Reader,
+): string[] {
 	const luck = (chance: number) =>
 		chance < 0.05
 			? `luck alone would do that in ${chanceWords(chance)} sessions`
@@ -211,44 +218,47 @@ export function sessionWords({
 		...(warmUp === null
 			? []
 			: [
-					`Warm-up: of the first ${warmUp.first.shots} shots about ${formatPercent(warmUp.first.value)} were potted, of the rest about ${formatPercent(warmUp.second.value)}; ${luck(warmUp.luckChance)}.`,
+					`Warm-up: of the first ${warmUp.first.shots} shots about ${formatPercent(warmUp.first.value, reader)} were potted, of the rest about ${formatPercent(warmUp.second.value, reader)}; ${luck(warmUp.luckChance)}.`,
 				]),
 		...(drift === null
 			? []
 			: [
-					`Over the session: from about ${formatPercent(drift.atStart)} at the first shot to about ${formatPercent(drift.atEnd)} at the last; ${luck(drift.luckChance)}.`,
+					`Over the session: from about ${formatPercent(drift.atStart, reader)} at the first shot to about ${formatPercent(drift.atEnd, reader)} at the last; ${luck(drift.luckChance)}.`,
 				]),
 		...(order === null
 			? []
 			: [
-					`Order: with the cue that had the first turn of a round about ${formatPercent(order.first.value)} were potted, with the last about ${formatPercent(order.second.value)}; ${luck(order.luckChance)}.`,
+					`Order: with the cue that had the first turn of a round about ${formatPercent(order.first.value, reader)} were potted, with the last about ${formatPercent(order.second.value, reader)}; ${luck(order.luckChance)}.`,
 				]),
 	];
 }
 
-const fact = ({ facts }: Caution, name: string): string =>
-	formatNumber(Number(facts?.[name]));
+const fact = ({ facts }: Caution, name: string, reader: Reader): string =>
+	formatNumber(Number(facts?.[name]), reader);
 
-const CAUTIONS: Readonly<Record<string, (caution: Caution) => string>> = {
-	"trial-few-shots": (caution) =>
-		`One cue has ${fact(caution, "fewestShots")} shots. Below ${fact(caution, "wantedShots")} with each nearly everything is luck.`,
-	"trial-uneven-shots": (caution) =>
-		`The shots are uneven: ${fact(caution, "fewestShots")} with one cue, ${fact(caution, "mostShots")} with another. The cue with fewer sets how much is known.`,
-	"trial-ended-early": (caution) =>
-		`${fact(caution, "shots")} of ${fact(caution, "plannedShots")} planned shots are in. Whoever stops when the result looks good is misled oftener than these numbers say.`,
+const CAUTIONS: Readonly<
+	Record<string, (caution: Caution, reader: Reader) => string>
+> = {
+	"trial-few-shots": (caution, reader) =>
+		`One cue has ${fact(caution, "fewestShots", reader)} shots. Below ${fact(caution, "wantedShots", reader)} with each nearly everything is luck.`,
+	"trial-uneven-shots": (caution, reader) =>
+		`The shots are uneven: ${fact(caution, "fewestShots", reader)} with one cue, ${fact(caution, "mostShots", reader)} with another. The cue with fewer sets how much is known.`,
+	"trial-ended-early": (caution, reader) =>
+		`${fact(caution, "shots", reader)} of ${fact(caution, "plannedShots", reader)} planned shots are in. Whoever stops when the result looks good is misled oftener than these numbers say.`,
 	"trial-no-pairs": () =>
 		"The same set-ups were to be shot with each cue, but no pair is complete; the shots are compared as separate ones.",
-	"trial-many-comparisons": (caution) =>
-		`${fact(caution, "comparisons")} pairs of cues are compared at once; the chances of luck allow for that.`,
+	"trial-many-comparisons": (caution, reader) =>
+		`${fact(caution, "comparisons", reader)} pairs of cues are compared at once; the chances of luck allow for that.`,
 };
 
-export const trialCautionText = (caution: Caution): string =>
-	CAUTIONS[caution.code]?.(caution) ?? caution.code.replaceAll("-", " ");
+export const trialCautionText = (caution: Caution, reader: Reader): string =>
+	CAUTIONS[caution.code]?.(caution, reader) ??
+	caution.code.replaceAll("-", " ");
 
 /** "60 g lighter, 25 mm longer", from the first cue's side. */
 function differWords(
 	differsBy: PairProposal["differsBy"],
-	system: UnitSystem,
+	reader: Reader,
 ): string {
 	const words: Readonly<Record<TrialField, readonly [string, string]>> = {
 		lengthMm: ["longer", "shorter"],
@@ -263,7 +273,7 @@ function differWords(
 	return (Object.entries(differsBy) as [TrialField, number][])
 		.map(
 			([field, by]) =>
-				`${formatTrialFigure(field, Math.abs(by), system)} ${words[field][by > 0 ? 0 : 1]}`,
+				`${formatTrialFigure(field, Math.abs(by), reader)} ${words[field][by > 0 ? 0 : 1]}`,
 		)
 		.join(", ");
 }
@@ -277,25 +287,28 @@ export interface ProposalWords {
 export function proposalWords(
 	proposal: PairProposal,
 	nameOf: NameOf,
-	system: UnitSystem,
+	reader: Reader,
 	isFirst: boolean,
 ): ProposalWords {
 	const [one, other] = proposal.cueIds.map(nameOf) as [string, string];
 	const { shotsEach, limitedBy, expectedGain, comparedAt } = proposal;
-	const differs = differWords(proposal.differsBy, system);
+	const differs = differWords(proposal.differsBy, reader);
 	const [first, second] = proposal.shotsSoFar;
-	const left = formatPercent((proposal.doubtAfter / proposal.doubtBefore) ** 2);
+	const left = formatPercent(
+		(proposal.doubtAfter / proposal.doubtBefore) ** 2,
+		reader,
+	);
 	return {
 		title: `${one} and ${other}, ${shotsEach} shots with each`,
 		lines: [
 			differs === ""
 				? `Their known figures are the same.`
 				: `${one} is ${differs}.`,
-			`So far ${count(first, "shot")} with ${one} and ${count(second, "shot")} with ${other}.`,
+			`So far ${count(first, "shot", reader)} with ${one} and ${count(second, "shot", reader)} with ${other}.`,
 			limitedBy === "most"
 				? `Even ${SHOTS_EACH.most} shots with each leave ${left} of the doubt (variance) about their difference.`
 				: `After those shots ${left} of the doubt (variance) about their difference is left.`,
-			`${isFirst ? "Of all pairs this helps most in picking the better cue" : "Towards picking the better cue"}: an expected ${formatNumber(expectedGain * 100, 1)} pots in 100 from ${comparedAt} shots with each, and ${formatNumber(proposal.informationBits, 2)} bits of information about the rack.`,
+			`${isFirst ? "Of all pairs this helps most in picking the better cue" : "Towards picking the better cue"}: an expected ${formatNumber(expectedGain * 100, reader, 1)} pots in 100 from ${comparedAt} shots with each, and ${formatNumber(proposal.informationBits, reader, 2)} bits of information about the rack.`,
 		],
 	};
 }
@@ -313,9 +326,9 @@ export interface WishOffer {
 	readonly whyNot: string | null;
 }
 
-export function wishOffer(update: WishUpdate, system: UnitSystem): WishOffer {
+export function wishOffer(update: WishUpdate, reader: Reader): WishOffer {
 	const { field, value, sd, because } = update;
-	const write = (figure: number) => formatTrialFigure(field, figure, system);
+	const write = (figure: number) => formatTrialFigure(field, figure, reader);
 	const wish = WISH_OF[field];
 	const bound = boundOf(field);
 	const fits = value >= bound.min && value <= bound.max;
@@ -325,8 +338,8 @@ export function wishOffer(update: WishUpdate, system: UnitSystem): WishOffer {
 		field,
 		label: TRIAL_FIELD_LABELS[field],
 		value: write(value),
-		band: formatTrialBand(field, band90({ value, sd }), system),
-		sentence: `From ${count(because.shots, "shot")} with cues of ${write(because.triedLow)} to ${write(because.triedHigh)}, and ${before} (${write(because.before.value)}) before them. The trials took away ${formatPercent(because.shareOfDoubtRemoved)} of the doubt. With another guess of how fast pots fall off away from the best figure it would be ${write(because.valueLow)} to ${write(because.valueHigh)}.`,
+		band: formatTrialBand(field, band90({ value, sd }), reader),
+		sentence: `From ${count(because.shots, "shot", reader)} with cues of ${write(because.triedLow)} to ${write(because.triedHigh)}, and ${before} (${write(because.before.value)}) before them. The trials took away ${formatPercent(because.shareOfDoubtRemoved, reader)} of the doubt. With another guess of how fast pots fall off away from the best figure it would be ${write(because.valueLow)} to ${write(because.valueHigh)}.`,
 		answer: wish !== null && fits ? wishAnswer(field, value) : null,
 		whyNot:
 			wish === null
@@ -344,15 +357,15 @@ function boundOf(field: TrialField): { min: number; max: number } {
 }
 
 /** How the numbers of a trial come about, for who wants to know. */
-export const methodLines = (): string[] => [
+export const methodLines = (reader: Reader): string[] => [
 	"Share potted: the mean of a beta distribution after the shots, starting from half a pot and half a miss (Jeffreys’ prior); nine in ten is its central 90 %.",
 	"Difference of two cues: from both distributions exactly; where the same set-ups were shot, from the pairs alone, which takes the difficulty of the shot out.",
 	"Luck: how often dealing the same shots to the cues at random gives a difference this large or larger, either way; for pairs by flipping which cue of a pair it was. Of several comparisons each is made stricter (Holm).",
-	`More shots: until the 90 % interval is ${formatNumber(WORTH_HAVING * 100)} in 100 to each side, a difference this project takes as the smallest worth having.`,
+	`More shots: until the 90 % interval is ${formatNumber(WORTH_HAVING * 100, reader)} in 100 to each side, a difference this project takes as the smallest worth having.`,
 	"Which pair next: pots fall off with the square of the distance from the player’s own best figures; the trials narrow where those are. The pair with the greatest expected gain of the later choice comes first.",
 	`How fast they fall off is this project’s guess: ${TRIAL_FIELDS.map(
 		(field) =>
-			`${TRIAL_FIELD_LABELS[field].toLowerCase()} ${formatNumber(FALL_OFF[field], 1).replace(".0", "")} ${field === "massG" ? "g" : "mm"}`,
+			`${TRIAL_FIELD_LABELS[field].toLowerCase()} ${formatNumber(FALL_OFF[field], reader, 1).replace(".0", "")} ${field === "massG" ? "g" : "mm"}`,
 	).join(
 		", ",
 	)} off cost half a unit of log-odds. Half and twice its square are computed too, and their spread is in the band.`,

@@ -1,6 +1,6 @@
 import type { CueOption } from "@/lib/advice/option";
 import type { GameShare, TwoGames } from "@/lib/advice/two-games";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { criterionName } from "./against-words";
 import { formatMeasure, formatMoney } from "./criterion-words";
 import { formatLength, formatPercent } from "./figures";
@@ -27,16 +27,13 @@ export interface TwoGamesView {
 	readonly prices: string;
 }
 
-export function twoGamesView(
-	found: TwoGames,
-	system: UnitSystem,
-): TwoGamesView {
+export function twoGamesView(found: TwoGames, reader: Reader): TwoGamesView {
 	const { games, compromise, conflicts } = found;
 	const money = games[0].own.price;
 	const cue = (name: string, option: CueOption) => ({
 		name,
-		cue: cueText(option, system),
-		price: formatMoney(option.price.totalMinor, option.price),
+		cue: cueText(option, reader),
+		price: formatMoney(option.price.totalMinor, option.price, reader),
 	});
 	return {
 		verdict: VERDICTS[found.verdict],
@@ -46,37 +43,45 @@ export function twoGamesView(
 				: `No value is acceptable in both games of: ${joinedAnd(conflicts.map(criterionName))}.`,
 		games: games.map((share) => ({
 			name: gameName(share.gameId),
-			text: lossText(share, compromise !== null),
+			text: lossText(share, compromise !== null, reader),
 		})),
 		cues: [
 			...games.map(({ gameId, own }) => cue(`For ${gameName(gameId)}`, own)),
 			...(compromise ? [cue("For both", compromise)] : []),
 		],
-		prices: `Two cues: ${formatMoney(found.twoCuesMinor, money)}.${found.oneCueMinor === null ? "" : ` One for both: ${formatMoney(found.oneCueMinor, money)}.`}${money.basis === "invented" ? " From an invented price list." : ""}`,
+		prices: `Two cues: ${formatMoney(found.twoCuesMinor, money, reader)}.${found.oneCueMinor === null ? "" : ` One for both: ${formatMoney(found.oneCueMinor, money, reader)}.`}${money.basis === "invented" ? " From an invented price list." : ""}`,
 	};
 }
 
-const cueText = ({ request, results }: CueOption, system: UnitSystem): string =>
-	`${woodName(request.buttWood)}, ${SPLICE_LABELS[request.splice].toLowerCase()}; ${formatMeasure("reach", results.reach.value, system)}, ${formatMeasure("weight", results.weight.value, system)}, tip ${formatMeasure("tip", results.tip.value, system)}, butt ${formatLength(request.buttDiameterMm, system, "diameter")}`;
+const cueText = ({ request, results }: CueOption, reader: Reader): string =>
+	`${woodName(request.buttWood)}, ${SPLICE_LABELS[request.splice].toLowerCase()}; ${formatMeasure("reach", results.reach.value, reader)}, ${formatMeasure("weight", results.weight.value, reader)}, tip ${formatMeasure("tip", results.tip.value, reader)}, butt ${formatLength(request.buttDiameterMm, reader, "diameter")}`;
 
 /** More than these would bury the first. */
 const MOST_LOSING = 3;
 
-function lossText(share: GameShare, hasCompromise: boolean): string {
+function lossText(
+	share: GameShare,
+	hasCompromise: boolean,
+	reader: Reader,
+): string {
 	const { own, compromiseWorth, losing, closeness } = share;
-	const alone = `A cue of its own is worth ${formatPercent(own.overall)} of the ideal`;
+	const alone = `A cue of its own is worth ${formatPercent(own.overall, reader)} of the ideal`;
 	if (!hasCompromise || compromiseWorth === 0)
 		return `${alone}; no cue for both is acceptable here.`;
 	const draws =
 		closeness === null
 			? ""
-			: ` Its own is better in ${formatPercent(closeness.firstBetterShare)} of draws${closeness.tooClose ? ", too close to call" : ""}.`;
+			: ` Its own is better in ${formatPercent(closeness.firstBetterShare, reader)} of draws${closeness.tooClose ? ", too close to call" : ""}.`;
 	const most = losing
-		.filter((one) => formatPercent(one.own) !== formatPercent(one.compromise))
+		.filter(
+			(one) =>
+				formatPercent(one.own, reader) !==
+				formatPercent(one.compromise, reader),
+		)
 		.slice(0, MOST_LOSING)
 		.map(
 			(one) =>
-				`${criterionName(one.criterion)} (${formatPercent(one.own)} to ${formatPercent(one.compromise)})`,
+				`${criterionName(one.criterion)} (${formatPercent(one.own, reader)} to ${formatPercent(one.compromise, reader)})`,
 		);
-	return `${alone}, the one for both ${formatPercent(compromiseWorth)}.${most.length === 0 ? " It loses on no count." : ` It loses most on ${joinedAnd(most)}.`}${draws}`;
+	return `${alone}, the one for both ${formatPercent(compromiseWorth, reader)}.${most.length === 0 ? " It loses on no count." : ` It loses most on ${joinedAnd(most)}.`}${draws}`;
 }

@@ -1,7 +1,7 @@
 import type { SoftenedLimit } from "@/lib/advice/soften";
 import type { FieldName } from "@/lib/forms/fields";
 import type { Refusal } from "@/lib/numerics/outcome";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { CRITERION_WORDS, formatMeasure } from "./criterion-words";
 import { formatLength, formatMass } from "./figures";
 import { choiceLabel, FIELD_LABELS } from "./labels";
@@ -10,9 +10,9 @@ import { lengthText, massText, plain, type WishAnswer } from "./wish-answers";
 /** A limit that had to give before anything was acceptable. */
 export const softenedText = (
 	{ criterion, side, limitFrom, limitTo, measured }: SoftenedLimit,
-	system: UnitSystem,
+	reader: Reader,
 ): string =>
-	`${CRITERION_WORDS[criterion].name}: nothing that can be built is ${side === "low" ? "above" : "below"} ${formatMeasure(criterion, limitFrom, system)}; the nearest has ${formatMeasure(criterion, measured, system)}, so the limit was moved to ${formatMeasure(criterion, limitTo, system)}.`;
+	`${CRITERION_WORDS[criterion].name}: nothing that can be built is ${side === "low" ? "above" : "below"} ${formatMeasure(criterion, limitFrom, reader)}; the nearest has ${formatMeasure(criterion, measured, reader)}, so the limit was moved to ${formatMeasure(criterion, limitTo, reader)}.`;
 
 /** A way out of a search that found nothing to build. */
 export interface WayOut {
@@ -43,13 +43,13 @@ const CEILING_LABELS: Readonly<Record<string, string>> = {
 const wishText = (
 	field: FieldName,
 	value: number | string,
-	system: UnitSystem,
+	reader: Reader,
 ): string => {
 	if (typeof value === "string") return choiceLabel(field, value);
-	if (field === "wishMass") return formatMass(value, system);
+	if (field === "wishMass") return formatMass(value, reader);
 	return formatLength(
 		value,
-		system,
+		reader,
 		field === "wishLength" ? "length" : "diameter",
 	);
 };
@@ -57,19 +57,19 @@ const wishText = (
 const wishAnswer = (
 	field: FieldName,
 	value: number | string,
-	system: UnitSystem,
+	reader: Reader,
 ): string => {
 	if (typeof value === "string") return value;
-	if (field === "wishMass") return massText(value, system);
+	if (field === "wishMass") return massText(value, reader);
 	return field === "wishLength"
-		? lengthText(value, system)
+		? lengthText(value, reader)
 		: `${plain(value, 3)} mm`;
 };
 
 /** "relax" refusals as ways out, least felt first; other refusals are not its business. */
 export function waysOut(
 	refusals: readonly Refusal[],
-	system: UnitSystem,
+	reader: Reader,
 ): readonly WayOut[] {
 	return refusals
 		.filter(({ code }) => code === "relax")
@@ -82,7 +82,7 @@ export function waysOut(
 				const label = CEILING_LABELS[field];
 				if (label === undefined) throw new TypeError(`no words for ${field}`);
 				const id = field === "maxPriceMinor" ? "price" : "carrying";
-				const text = `${label} would have to be ${formatMeasure(id, Number(to), system)} instead of ${formatMeasure(id, Number(value), system)}.`;
+				const text = `${label} would have to be ${formatMeasure(id, Number(to), reader)} instead of ${formatMeasure(id, Number(value), reader)}.`;
 				return { text, label: text, answers: [] };
 			}
 			const alsoDrop = facts?.alsoDrop;
@@ -92,12 +92,12 @@ export function waysOut(
 				dropped === undefined
 					? ""
 					: ` and leave open: ${FIELD_LABELS[dropped].toLowerCase()}`;
-			const change = `${wishText(name, to, system)} instead of ${wishText(name, value, system)}`;
+			const change = `${wishText(name, to, reader)} instead of ${wishText(name, value, reader)}`;
 			return {
 				text: `${FIELD_LABELS[name]}: ${change}${also}.`,
-				label: `${FIELD_LABELS[name]}: take ${wishText(name, to, system)}${also}`,
+				label: `${FIELD_LABELS[name]}: take ${wishText(name, to, reader)}${also}`,
 				answers: [
-					{ field: name, answer: wishAnswer(name, to, system) },
+					{ field: name, answer: wishAnswer(name, to, reader) },
 					...(dropped === undefined ? [] : [{ field: dropped, answer: "" }]),
 				],
 			};

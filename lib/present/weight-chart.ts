@@ -3,7 +3,7 @@ import { usualBalanceMm } from "@/lib/advice/judgement";
 import { planAddedWeight } from "@/lib/build/added-weight";
 import { band90 } from "@/lib/reference/estimate";
 import { GAMES } from "@/lib/reference/rules";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import {
 	axisLength,
 	axisMass,
@@ -17,7 +17,7 @@ import type { ChartModel } from "./chart-model";
 import { formatLength, formatMass, formatMassBand } from "./figures";
 
 /** Wanted weight against the metal it takes and the balance it gives. */
-export function weightChart(advice: Advice, system: UnitSystem): ChartModel {
+export function weightChart(advice: Advice, reader: Reader): ChartModel {
 	const { design, natural } = advice.build;
 	const naturalBand = band90(natural.massG);
 	const from = Math.min(naturalBand.low - 15, advice.mass.value - 30);
@@ -26,28 +26,28 @@ export function weightChart(advice: Advice, system: UnitSystem): ChartModel {
 		const plan = planAddedWeight({ design, wantedMassG });
 		return plan.ok ? [{ wantedMassG, plan: plan.value }] : [];
 	});
-	const mass = (g: number) => axisMass(g, system);
-	const length = (mm: number) => axisLength(mm, system);
+	const mass = (g: number) => axisMass(g, reader);
+	const length = (mm: number) => axisLength(mm, reader);
 	const usual = GAMES[advice.gameId].usual.massG;
 	const usualBalance = usualBalanceMm(advice.length.value);
 	const { plan } = advice.build;
 	return {
 		id: "weight",
 		title: "Weight: what the wood gives and what is added",
-		summary: `Unweighted, this build weighs ${formatMass(natural.massG.value, system)} (nine in ten ${formatMassBand(naturalBand, system)}). ${
+		summary: `Unweighted, this build weighs ${formatMass(natural.massG.value, reader)} (nine in ten ${formatMassBand(naturalBand, reader)}). ${
 			plan.ok
-				? `At ${formatMass(advice.mass.value, system)} it takes ${formatMass(plan.value.addedMassG.value, system, "added")} net and balances ${formatLength(advice.balance.exact, system)} from the butt end.`
-				: `${formatMass(advice.mass.value, system)} cannot be built.`
+				? `At ${formatMass(advice.mass.value, reader)} it takes ${formatMass(plan.value.addedMassG.value, reader, "added")} net and balances ${formatLength(advice.balance.exact, reader)} from the butt end.`
+				: `${formatMass(advice.mass.value, reader)} cannot be built.`
 		} Metal in the butt moves the balance back.`,
 		x: {
 			label: "Finished weight",
-			unit: massUnit(system),
+			unit: massUnit(reader),
 			domain: [mass(from), mass(to)],
 		},
 		panels: [
 			{
 				label: "Weight to add, net",
-				unit: massUnit(system),
+				unit: massUnit(reader),
 				lines: [
 					{
 						name: "Added weight",
@@ -75,7 +75,7 @@ export function weightChart(advice: Advice, system: UnitSystem): ChartModel {
 			},
 			{
 				label: "Balance from the butt end",
-				unit: lengthUnit(system),
+				unit: lengthUnit(reader),
 				lines: [
 					{
 						name: "Balance point",
@@ -98,7 +98,7 @@ export function weightChart(advice: Advice, system: UnitSystem): ChartModel {
 		],
 		marker: {
 			x: mass(advice.mass.value),
-			label: formatMass(advice.mass.value, system),
+			label: formatMass(advice.mass.value, reader),
 		},
 		table: {
 			columns: [
@@ -107,9 +107,9 @@ export function weightChart(advice: Advice, system: UnitSystem): ChartModel {
 				"Balance from the butt end",
 			],
 			rows: thin(plans).map(({ wantedMassG, plan: p }) => [
-				formatMass(wantedMassG, system),
-				formatMass(p.addedMassG.value, system, "added"),
-				formatLength(p.balanceAfterFromButtMm.value, system),
+				formatMass(wantedMassG, reader),
+				formatMass(p.addedMassG.value, reader, "added"),
+				formatLength(p.balanceAfterFromButtMm.value, reader),
 			]),
 		},
 	};

@@ -5,6 +5,7 @@ import { specToday } from "@/lib/advice/today";
 import { must } from "@/lib/numerics/outcome";
 import { specChanges } from "@/lib/present/spec-changes";
 import { withStature } from "../support/inputs";
+import { TRADE } from "../support/readers";
 
 const recommended = must(recommend(withStature(1750)));
 const stored = must(specFrom(recommended, recommended.search));
@@ -28,7 +29,7 @@ test("other models are asked again, and what differs is told figure by figure", 
 	const today = must(specToday(older));
 	if (today === null) throw new Error("expected today's spec");
 	expect(today).toEqual(stored);
-	expect(specChanges(older, today, "trade").map(({ label }) => label)).toEqual([
+	expect(specChanges(older, today, TRADE).map(({ label }) => label)).toEqual([
 		"Length",
 		"Models",
 	]);

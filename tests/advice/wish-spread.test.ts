@@ -19,6 +19,7 @@ import { type Chance, seededChance } from "@/lib/trial/chance";
 import { beliefsFrom } from "@/lib/trial/preference";
 import { wishUpdates } from "@/lib/trial/wish-update";
 import { unsaid, withStature } from "../support/inputs";
+import { METRIC } from "../support/readers";
 import { RACK } from "../trial/support/rack";
 import { searched } from "./support";
 
@@ -81,7 +82,7 @@ describe.each(WISHED_FIGURES)("a wish for %s that trials gave", (name) => {
 		});
 		const view = adviceView(
 			must(advise(wishing(name, WISH[name], WISH[name]))),
-			"metric",
+			METRIC,
 		);
 		expect(view.figures.map(({ reason }) => reason).join(" ")).toMatch(
 			/You asked for .*, the best by 80 shots in 2 trials at the table/,

@@ -13,6 +13,7 @@ import {
 	readableStretch,
 	surfaceAtPx,
 } from "@/lib/present/cue-view";
+import { METRIC } from "@/tests/support/readers";
 import { cue } from "../support/designs";
 
 const WIDTH_PX = 1600;
@@ -102,7 +103,7 @@ export function run(): string {
 			const raster = timed(draw);
 			const { rgba } = draw();
 			const over = timed(() =>
-				cuePicture({ design, frame: frameFor(at), system: "metric" }),
+				cuePicture({ design, frame: frameFor(at), reader: METRIC }),
 			);
 			const png = timed(() => encodePng({ rgba, ...size }));
 			const bytes = encodePng({ rgba, ...size }).length;

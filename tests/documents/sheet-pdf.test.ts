@@ -5,8 +5,9 @@ import { jobCode } from "@/lib/documents/job-code";
 import { PAPERS, type Paper, sheetPdf } from "@/lib/documents/sheet-pdf";
 import { sheetHead } from "@/lib/present/sheet-head";
 import { type SheetView, sheetView } from "@/lib/present/sheet-view";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { buildFromSpec } from "@/lib/workshop/job-content";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { lettersOf, printPdf, readPdf } from "./support/pdf";
 import { boundlessSpec, richSpec, specWith, usualSpec } from "./support/specs";
 
@@ -18,12 +19,12 @@ const savedAt = new Date(Date.UTC(2026, 4, 3));
 
 const pdfOf = (p: {
 	content: SpecContent;
-	system?: UnitSystem;
+	reader?: Reader;
 	paper?: Paper;
 	playerName?: string;
 	latestRevision?: number;
 }) => {
-	const { content, system = "metric", paper = "a4" } = p;
+	const { content, reader = METRIC, paper = "a4" } = p;
 	return sheetPdf({
 		head: sheetHead({
 			number: 12,
@@ -36,7 +37,7 @@ const pdfOf = (p: {
 		}),
 		isInvented: true,
 		build: buildFromSpec(content),
-		system,
+		reader,
 		code: jobCode(ADDRESS),
 		paper,
 	});
@@ -65,9 +66,9 @@ function leavesOf(value: unknown): string[] {
 function missing(
 	letters: string,
 	content: SpecContent,
-	system: UnitSystem = "metric",
+	reader: Reader = METRIC,
 ): string[] {
-	const texts = textsOf(sheetView(buildFromSpec(content), system));
+	const texts = textsOf(sheetView(buildFromSpec(content), reader));
 	expect(texts.length).toBeGreaterThan(150);
 	return texts.filter((text) => !letters.includes(lettersOf(text)));
 }
@@ -77,15 +78,15 @@ const allLetters = async (pdf: Uint8Array) =>
 
 describe("the printed sheet, as an independent PDF reader sees it", () => {
 	test.each([
-		["metric", "a4"],
-		["trade", "a4"],
-		["metric", "letter"],
-		["trade", "letter"],
+		[METRIC, "a4"],
+		[TRADE, "a4"],
+		[METRIC, "letter"],
+		[TRADE, "letter"],
 	] as const)(
 		"%s on %s: two pages of that paper with every text of the sheet",
-		async (system, paper) => {
+		async (reader, paper) => {
 			const content = usualSpec();
-			const pdf = await pdfOf({ content, system, paper });
+			const pdf = await pdfOf({ content, reader, paper });
 			const pages = await readPdf(pdf);
 			expect(pages).toHaveLength(2);
 			// ISO 216 and ANSI/ASME Y14.1: 210 × 297 mm, 8½ × 11 in.
@@ -98,7 +99,7 @@ describe("the printed sheet, as an independent PDF reader sees it", () => {
 				expect(page.heightPt).toBeCloseTo(heightPt, 1);
 			}
 			const letters = await allLetters(pdf);
-			expect(missing(letters, content, system)).toEqual([]);
+			expect(missing(letters, content, reader)).toEqual([]);
 			for (const text of [
 				"Job sheet 12/1 (invented data)",
 				"For Invented Player, fitting 7",
@@ -114,7 +115,7 @@ describe("the printed sheet, as an independent PDF reader sees it", () => {
 	test("the units asked for come first", async () => {
 		const content = specWith({ lengthMm: 1473.2 }, 510.291);
 		const metric = await allLetters(await pdfOf({ content }));
-		const trade = await allLetters(await pdfOf({ content, system: "trade" }));
+		const trade = await allLetters(await pdfOf({ content, reader: TRADE }));
 		expect(metric).toContain(lettersOf("1473 mm58 in"));
 		expect(trade).toContain(lettersOf("58 in1473 mm"));
 		expect(trade).toContain(lettersOf("18 oz510 g").replace("18oz", "18.0oz"));

@@ -6,6 +6,7 @@ import { specFrom } from "@/lib/advice/spec";
 import { stationsCsv } from "@/lib/documents/stations-csv";
 import { sheetView } from "@/lib/present/sheet-view";
 import { buildFromSpec } from "@/lib/workshop/job-content";
+import { METRIC } from "@/tests/support/readers";
 import { anyInput } from "../support/inputs";
 import { richSpec, usualSpec } from "./support/specs";
 
@@ -20,7 +21,7 @@ describe("stations as CSV, through a general-purpose reader", () => {
 		const content = make();
 		const rows = read(stationsCsv(buildFromSpec(content)));
 		expect(rows).toHaveLength(content.stations.length);
-		const view = sheetView(buildFromSpec(content), "metric");
+		const view = sheetView(buildFromSpec(content), METRIC);
 		for (const [i, row] of rows.entries()) {
 			const station = content.stations[i];
 			if (station === undefined) throw new Error(`no station ${i}`);

@@ -7,6 +7,7 @@ import {
 	panelRange,
 	tickText,
 } from "@/lib/present/chart-model";
+import { METRIC } from "@/tests/support/readers";
 
 describe("ticks of an axis", () => {
 	it.each([
@@ -51,12 +52,12 @@ describe("ticks of an axis", () => {
 	});
 
 	it("are written with the decimals of their step", () => {
-		expect(tickText(0.35, 0.025, "in")).toBe("0.350");
-		expect(tickText(57.5, 0.5, "in")).toBe("57½");
-		expect(tickText(58, 1, "in")).toBe("58");
-		expect(tickText(1450, 50, "mm")).toBe("1450");
-		expect(tickText(9.5, 0.5, "mm")).toBe("9.5");
-		expect(tickText(-2.5, 2.5, "mm")).toBe("−2.5");
+		expect(tickText(0.35, { step: 0.025, unit: "in" }, METRIC)).toBe("0.350");
+		expect(tickText(57.5, { step: 0.5, unit: "in" }, METRIC)).toBe("57½");
+		expect(tickText(58, { step: 1, unit: "in" }, METRIC)).toBe("58");
+		expect(tickText(1450, { step: 50, unit: "mm" }, METRIC)).toBe("1450");
+		expect(tickText(9.5, { step: 0.5, unit: "mm" }, METRIC)).toBe("9.5");
+		expect(tickText(-2.5, { step: 2.5, unit: "mm" }, METRIC)).toBe("−2.5");
 	});
 });
 

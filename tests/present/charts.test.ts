@@ -9,6 +9,7 @@ import { lengthChart } from "@/lib/present/length-chart";
 import { tipChart } from "@/lib/present/tip-chart";
 import { weightChart } from "@/lib/present/weight-chart";
 import { MM_PER_INCH } from "@/lib/units/quantity";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { withStature } from "../support/inputs";
 
 const advice = must(
@@ -24,11 +25,11 @@ const marked = (model: ChartModel, panel = 0, index = 0) =>
 	lineAt(line(model, panel, index), model.marker?.x ?? Number.NaN) ??
 	Number.NaN;
 
-describe.each(["metric", "trade"] as const)("charts in %s", (system) => {
+describe.each([METRIC, TRADE])("charts in $system", (reader) => {
 	test.each([weightChart, buttChart, lengthChart, tipChart])(
 		"%o has finite lines, a marker inside, a summary and a table",
 		(chart) => {
-			const model = chart(advice, system);
+			const model = chart(advice, reader);
 			for (const { lines } of model.panels)
 				for (const { points } of lines) {
 					expect(points.length).toBeGreaterThan(5);
@@ -48,7 +49,7 @@ describe.each(["metric", "trade"] as const)("charts in %s", (system) => {
 describe("the marker stands where the advice does", () => {
 	test("weight: the metal of the plan, and the balance it gives", () => {
 		const plan = must(advice.build.plan);
-		expect(marked(weightChart(advice, "metric"))).toBeCloseTo(
+		expect(marked(weightChart(advice, METRIC))).toBeCloseTo(
 			plan.addedMassG.value,
 			0,
 		);
@@ -62,16 +63,16 @@ describe("the marker stands where the advice does", () => {
 			circleMm: advice.grip.circleMm.value,
 			diameterMm,
 		});
-		expect(marked(buttChart(advice, "metric"), 0, 1)).toBeCloseTo(closure, 6);
+		expect(marked(buttChart(advice, METRIC), 0, 1)).toBeCloseTo(closure, 6);
 	});
 	test("tip: the deflection of the trade-off", () => {
-		expect(marked(tipChart(advice, "metric"))).toBeCloseTo(
+		expect(marked(tipChart(advice, METRIC))).toBeCloseTo(
 			advice.tipTradeoff.squirtDegAtHalf.value,
 			1,
 		);
 	});
 	test("length: an inch more of cue is an inch more behind the hand", () => {
-		const points = line(lengthChart(advice, "trade"));
+		const points = line(lengthChart(advice, TRADE));
 		const first = points[0];
 		const last = points.at(-1);
 		if (first === undefined || last === undefined) throw new Error("no points");
@@ -80,8 +81,8 @@ describe("the marker stands where the advice does", () => {
 });
 
 test("both unit systems draw the same lines", () => {
-	const metric = line(lengthChart(advice, "metric"));
-	const trade = line(lengthChart(advice, "trade"));
+	const metric = line(lengthChart(advice, METRIC));
+	const trade = line(lengthChart(advice, TRADE));
 	for (const [i, point] of metric.entries())
 		expect(point.y / (trade[i]?.y ?? 0)).toBeCloseTo(MM_PER_INCH, 6);
 });
@@ -89,8 +90,8 @@ test("both unit systems draw the same lines", () => {
 test("a bigger tip deflects more, and more metal moves the balance back", () => {
 	const rising = (values: number[]) =>
 		values.every((value, i) => i === 0 || value >= (values[i - 1] ?? 0));
-	expect(rising(line(tipChart(advice, "metric")).map(({ y }) => y))).toBe(true);
-	expect(
-		rising(line(buttChart(advice, "metric"), 0, 1).map(({ y }) => y)),
-	).toBe(true);
+	expect(rising(line(tipChart(advice, METRIC)).map(({ y }) => y))).toBe(true);
+	expect(rising(line(buttChart(advice, METRIC), 0, 1).map(({ y }) => y))).toBe(
+		true,
+	);
 });

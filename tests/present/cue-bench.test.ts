@@ -17,7 +17,8 @@ import {
 } from "@/lib/present/cue-bench-view";
 import { feltArmMassG } from "@/lib/shot/effort";
 import { shotProfile } from "@/lib/shot/profile";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
+import { METRIC, TRADE } from "@/tests/support/readers";
 
 const bench = (answers: BenchAnswers = {}) => {
 	const { question } = readBench(answers, "metric");
@@ -47,7 +48,7 @@ const profileOf = (answers: BenchAnswers = {}) => {
 describe("weight", () => {
 	test("the figures are the answer's own, with their bands", () => {
 		const { answer } = bench();
-		const facts = weightFacts(answer, "metric");
+		const facts = weightFacts(answer, METRIC);
 		const { value, sd } = answer.mass.massG;
 		const weight = fact(facts, "Weight");
 		expect(plain(weight.value)).toBe(`${Math.round(value)} g`);
@@ -57,7 +58,8 @@ describe("weight", () => {
 		// 1 kg·m² is 10,000 kg·cm².
 		expect(
 			plain(
-				fact(inertiaFacts(answer), "Inertia about the balance point").value,
+				fact(inertiaFacts(answer, METRIC), "Inertia about the balance point")
+					.value,
 			),
 		).toBe(
 			`${Math.round(answer.mass.inertiaAboutBalanceKgM2.value * 1e4)} kg·cm²`,
@@ -65,7 +67,7 @@ describe("weight", () => {
 		expect(facts.some(({ label }) => label.startsWith("Added"))).toBe(false);
 	});
 	test("with a wanted weight, what goes in and what comes out", () => {
-		const facts = weightFacts(bench({ mass: "520 g" }).answer, "metric");
+		const facts = weightFacts(bench({ mass: "520 g" }).answer, METRIC);
 		expect(plain(fact(facts, "Weight").value)).toBe("520 g");
 		expect(plain(fact(facts, "Added weight, net").note ?? "")).toMatch(
 			/^Brass \d+ g in, wood \d+ g out; bore Ø[\d.]+ mm, \d+ mm deep\.$/,
@@ -73,7 +75,7 @@ describe("weight", () => {
 	});
 	test("the parts add up to the whole", () => {
 		const { answer } = bench({ mass: "500 g" });
-		const rows = partRows(answer, "metric");
+		const rows = partRows(answer, METRIC);
 		const sum = rows.reduce(
 			(all, { weight }) => all + Number(weight.replace(/\u00a0g$/, "")),
 			0,
@@ -83,18 +85,18 @@ describe("weight", () => {
 		expect(plain(rows[0]?.weight ?? "")).toMatch(/^0\.\d g$/);
 	});
 	test("in the trade's units there are no grams", () => {
-		const all = weightFacts(bench({ mass: "520 g" }).answer, "trade");
+		const all = weightFacts(bench({ mass: "520 g" }).answer, TRADE);
 		expect(plain(fact(all, "Weight").value)).toMatch(/^18\.\d+ oz$/);
 		expect(JSON.stringify(all)).not.toMatch(/\d\u00a0g\b/);
 	});
 });
 
 describe("bending", () => {
-	test.each(["metric", "trade"] as const)(
-		"every figure is told, %s",
-		(system: UnitSystem) => {
+	test.each([METRIC, TRADE])(
+		"every figure is told, $system",
+		(reader: Reader) => {
 			const { answer } = bench();
-			const facts = bendingFacts(answer, system);
+			const facts = bendingFacts(answer, reader);
 			const [first] = answer.bending.planes.x.freeHz;
 			expect(plain(fact(facts, "First bending, hanging free").value)).toBe(
 				`${first?.value.toFixed(1)} Hz`,
@@ -123,8 +125,7 @@ describe("bending", () => {
 			bending: { ...answer.bending, sideRatio: 1.034 },
 		};
 		expect(
-			fact(bendingFacts(differing, "metric"), "First bending, hanging free")
-				.note,
+			fact(bendingFacts(differing, METRIC), "First bending, hanging free").note,
 		).toContain("3% between the planes");
 	});
 });
@@ -133,7 +134,7 @@ describe("the year", () => {
 	test("each season its column, each figure its row", () => {
 		const { question, answer } = bench({ place: "warm-humid-coast" });
 		if (!answer.year) throw new Error("no year");
-		const view = yearView(answer.year, question.seasons, "metric");
+		const view = yearView(answer.year, question.seasons, METRIC);
 		expect(view.columns).toEqual(["Dry half", "Damp half"]);
 		expect(view.rows.map(({ values }) => values.length)).toEqual(
 			view.rows.map(() => 2),
@@ -156,7 +157,7 @@ describe("the year", () => {
 		});
 		if (!answer.year) throw new Error("no year");
 		// Wood Handbook equation at 20 °C: 6.19 % and 12.00 %.
-		const moisture = yearView(answer.year, question.seasons, "metric").rows[1];
+		const moisture = yearView(answer.year, question.seasons, METRIC).rows[1];
 		expect(moisture?.values).toEqual(["6.2% ± 0.5", "12.0% ± 0.5"]);
 	});
 });
@@ -164,15 +165,15 @@ describe("the year", () => {
 describe("charts", () => {
 	test("weight and speed: best near its mark, flat, in both units", () => {
 		const profile = profileOf();
-		for (const system of ["metric", "trade"] as const) {
+		for (const reader of [METRIC, TRADE]) {
 			const model = weightSpeedChart({
 				profile,
 				cueMassG: 520,
 				gameId: "snooker",
-				system,
+				reader,
 			});
 			expect(model.marker?.x).toBeCloseTo(
-				system === "metric" ? 520 : 18.3425,
+				reader.system === "metric" ? 520 : 18.3425,
 				3,
 			);
 			const [equal] = model.panels[0]?.lines ?? [];
@@ -185,7 +186,7 @@ describe("charts", () => {
 	const at = {
 		profile: profileOf(),
 		gameId: "snooker",
-		system: "metric",
+		reader: METRIC,
 	} as const;
 	test("at the centre nothing spins or deflects, and there is no pivot", () => {
 		const spin = spinChart({ ...at, cueSpeedMPerS: 2 });

@@ -13,6 +13,7 @@ import {
 	stationAtPx,
 } from "@/lib/present/cue-view";
 import { cueWords, seenAlong, viewWords } from "@/lib/present/cue-words";
+import { METRIC } from "@/tests/support/readers";
 import { anyCue, cue } from "../support/designs";
 
 const WHOLE: CueView = { part: "whole", isUnrolled: false, stretch: 4 };
@@ -28,7 +29,7 @@ const drawn = (design: CueDesign, view = WHOLE, widthPx = 1000) =>
 	cuePicture({
 		design,
 		frame: frameOf(design, view, widthPx),
-		system: "metric",
+		reader: METRIC,
 		balanceFromButtMm: 430,
 	});
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
@@ -204,7 +205,7 @@ describe("in words", () => {
 	test("the cue is told in sentences with its own figures", () => {
 		expect(
 			plain(
-				cueWords({ design: cue(), system: "metric", balanceFromButtMm: 431 }),
+				cueWords({ design: cue(), reader: METRIC, balanceFromButtMm: 431 }),
 			),
 		).toBe(
 			"A cue 1460 mm long, 9.5 mm thick at the tip and 29.0 mm at the butt. Three-quarter joint. Shaft of white ash, butt of gaboon ebony: hand-spliced, four rounded points (from the butt end: points 694 mm). It balances 431 mm from the butt end.",
@@ -221,6 +222,6 @@ describe("in words", () => {
 			/laid flat.* 330° in the middle/,
 		],
 	] as const)("%j", (view, words) => {
-		expect(viewWords(view)).toMatch(words);
+		expect(viewWords(view, METRIC)).toMatch(words);
 	});
 });

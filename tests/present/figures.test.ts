@@ -25,6 +25,8 @@ import {
 	ouncesToGrams,
 	type UnitSystem,
 } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
+import { METRIC, reading, TRADE } from "@/tests/support/readers";
 
 /** With plain spaces, so that the expectations below stay readable. */
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, " ");
@@ -62,30 +64,30 @@ describe("lengths", () => {
 		[193, "metric", "limb", "19.5 cm"],
 		[12345, "metric", "length", "12 345 mm"],
 	])("%d mm, %s, %s: %s", (mm, system, kind, text) => {
-		expect(plain(formatLength(mm, system, kind))).toBe(text);
+		expect(plain(formatLength(mm, reading(system), kind))).toBe(text);
 	});
 
 	it("shares the unit in a band, and joins ends that round alike", () => {
 		const band = { low: 1454.2, high: 1473.2 };
-		expect(plain(formatLengthBand(band, "trade"))).toBe("57¼–58 in");
-		expect(plain(formatLengthBand(band, "metric"))).toBe("1454–1473 mm");
-		expect(plain(formatLengthBand({ low: 1460, high: 1461 }, "trade"))).toBe(
+		expect(plain(formatLengthBand(band, TRADE))).toBe("57¼–58 in");
+		expect(plain(formatLengthBand(band, METRIC))).toBe("1454–1473 mm");
+		expect(plain(formatLengthBand({ low: 1460, high: 1461 }, TRADE))).toBe(
 			"57½ in",
 		);
+		expect(plain(formatLengthBand({ low: -4, high: 2.5 }, METRIC, "gap"))).toBe(
+			"−4.0 to 2.5 mm",
+		);
 		expect(
-			plain(formatLengthBand({ low: -4, high: 2.5 }, "metric", "gap")),
-		).toBe("−4.0 to 2.5 mm");
-		expect(
-			plain(formatLengthBand({ low: 1700, high: 1800 }, "trade", "body")),
+			plain(formatLengthBand({ low: 1700, high: 1800 }, TRADE, "body")),
 		).toBe("5 ft 7 in–5 ft 10¾ in");
 	});
 
 	it("signs a difference, except where it rounds to nothing", () => {
-		expect(plain(formatLengthDifference(12.4, "metric"))).toBe("+12 mm");
-		expect(plain(formatLengthDifference(-12.7, "trade"))).toBe("−½ in");
-		expect(plain(formatLengthDifference(0.3, "metric"))).toBe("0 mm");
-		expect(plain(formatLengthDifference(-0.3, "metric"))).toBe("0 mm");
-		expect(plain(formatMassDifference(14.2, "trade"))).toBe("+0.5 oz");
+		expect(plain(formatLengthDifference(12.4, METRIC))).toBe("+12 mm");
+		expect(plain(formatLengthDifference(-12.7, TRADE))).toBe("−½ in");
+		expect(plain(formatLengthDifference(0.3, METRIC))).toBe("0 mm");
+		expect(plain(formatLengthDifference(-0.3, METRIC))).toBe("0 mm");
+		expect(plain(formatMassDifference(14.2, TRADE))).toBe("+0.5 oz");
 	});
 });
 
@@ -101,11 +103,11 @@ describe("masses", () => {
 		[72_300, "metric", "body", "72.5 kg"],
 		[72_000, "trade", "body", "159 lb"],
 	])("%d g, %s, %s: %s", (g, system, kind, text) => {
-		expect(plain(formatMass(g, system, kind))).toBe(text);
+		expect(plain(formatMass(g, reading(system), kind))).toBe(text);
 	});
 
 	it("writes a band", () => {
-		expect(plain(formatMassBand({ low: 498, high: 541 }, "trade"))).toBe(
+		expect(plain(formatMassBand({ low: 498, high: 541 }, TRADE))).toBe(
 			"17.6–19.1 oz",
 		);
 	});
@@ -113,10 +115,10 @@ describe("masses", () => {
 
 describe("both systems", () => {
 	it("puts the chosen one first", () => {
-		const both = formatBoth({ mm: 1460.5 }, "trade");
+		const both = formatBoth({ mm: 1460.5 }, TRADE);
 		expect(plain(both.main)).toBe("57½ in");
 		expect(plain(both.other)).toBe("1461 mm");
-		const mass = formatBoth({ g: 520 }, "metric");
+		const mass = formatBoth({ g: 520 }, METRIC);
 		expect(plain(mass.main)).toBe("520 g");
 		expect(plain(mass.other)).toBe("18.3 oz");
 	});
@@ -124,30 +126,30 @@ describe("both systems", () => {
 
 describe("other numbers", () => {
 	it("writes angles, shares, ratios and bands", () => {
-		expect(formatAngle(-1.25)).toBe("−1.3°");
-		expect(formatPercent(0.125, 1)).toBe("12.5%");
-		expect(formatPercent(0.9)).toBe("90%");
-		expect(formatRatio(0.516)).toBe("0.52");
-		expect(formatNumber(-0.001, 2)).toBe("0.00");
-		expect(formatQuarters(57.9)).toBe("58");
-		expect(plain(formatNumberBand({ low: 10, high: 12.5 }, 1, "°"))).toBe(
-			"10.0–12.5°",
-		);
+		expect(formatAngle(-1.25, METRIC)).toBe("−1.3°");
+		expect(formatPercent(0.125, METRIC, 1)).toBe("12.5%");
+		expect(formatPercent(0.9, METRIC)).toBe("90%");
+		expect(formatRatio(0.516, METRIC)).toBe("0.52");
+		expect(formatNumber(-0.001, METRIC, 2)).toBe("0.00");
+		expect(formatQuarters(57.9, METRIC)).toBe("58");
+		expect(
+			plain(formatNumberBand({ low: 10, high: 12.5 }, METRIC, 1, "°")),
+		).toBe("10.0–12.5°");
 	});
 
 	it("throws rather than write what is not a number", () => {
 		for (const value of [Number.NaN, Infinity, -Infinity]) {
-			expect(() => formatNumber(value)).toThrow(RangeError);
-			expect(() => formatQuarters(value)).toThrow(RangeError);
-			expect(() => formatAngle(value)).toThrow(/angleDeg/);
-			expect(() => formatPercent(value)).toThrow(RangeError);
-			expect(() => formatRatio(value)).toThrow(RangeError);
-			for (const system of ["metric", "trade"] as const) {
+			expect(() => formatNumber(value, METRIC)).toThrow(RangeError);
+			expect(() => formatQuarters(value, METRIC)).toThrow(RangeError);
+			expect(() => formatAngle(value, METRIC)).toThrow(/angleDeg/);
+			expect(() => formatPercent(value, METRIC)).toThrow(RangeError);
+			expect(() => formatRatio(value, METRIC)).toThrow(RangeError);
+			for (const reader of [METRIC, TRADE]) {
 				for (const kind of KINDS)
-					expect(() => formatLength(value, system, kind)).toThrow(RangeError);
+					expect(() => formatLength(value, reader, kind)).toThrow(RangeError);
 				for (const kind of MASS_KINDS)
-					expect(() => formatMass(value, system, kind)).toThrow(RangeError);
-				expect(() => formatLengthBand({ low: 0, high: value }, system)).toThrow(
+					expect(() => formatMass(value, reader, kind)).toThrow(RangeError);
+				expect(() => formatLengthBand({ low: 0, high: value }, reader)).toThrow(
 					RangeError,
 				);
 			}
@@ -156,15 +158,15 @@ describe("other numbers", () => {
 });
 
 it("writes what the bench gauges to the hundredth, and odd quarters of a millimetre as they are", () => {
-	expect(formatLength(0.05, "metric", "bench")).toBe("0.05\u00a0mm");
-	expect(formatLength(28.25, "metric", "diameter")).toBe("28.25\u00a0mm");
-	expect(formatLength(28.2, "metric", "diameter")).toBe("28.2\u00a0mm");
+	expect(formatLength(0.05, METRIC, "bench")).toBe("0.05\u00a0mm");
+	expect(formatLength(28.25, METRIC, "diameter")).toBe("28.25\u00a0mm");
+	expect(formatLength(28.2, METRIC, "diameter")).toBe("28.2\u00a0mm");
 });
 
 describe("what is written can be read back", () => {
 	/** Half a step of each format, in mm, and the bits a conversion loses. */
-	const stepMm = (system: UnitSystem, kind: LengthKind): number => {
-		if (system === "metric")
+	const stepMm = (reader: Reader, kind: LengthKind): number => {
+		if (reader.system === "metric")
 			return {
 				length: 1,
 				diameter: 0.1,
@@ -191,17 +193,17 @@ describe("what is written can be read back", () => {
 		fc.assert(
 			fc.property(
 				fc.double({ min: 7, max: 2500, noNaN: true }),
-				fc.constantFrom<UnitSystem>("metric", "trade"),
+				fc.constantFrom(METRIC, TRADE),
 				fc.constantFrom(...KINDS),
-				(mm, system, kind) => {
-					const parsed = parseLength(formatLength(mm, system, kind), {
-						system,
+				(mm, reader, kind) => {
+					const parsed = parseLength(formatLength(mm, reader, kind), {
+						system: reader.system,
 						minMm: 0,
 						maxMm: 3000,
 					});
 					if (!parsed.ok) throw new Error(parsed.refusal.code);
 					expect(Math.abs(parsed.mm - mm)).toBeLessThanOrEqual(
-						stepMm(system, kind) / 2 + 1e-9,
+						stepMm(reader, kind) / 2 + 1e-9,
 					);
 				},
 			),
@@ -212,15 +214,15 @@ describe("what is written can be read back", () => {
 		fc.assert(
 			fc.property(
 				fc.double({ min: 5, max: 1000, noNaN: true }),
-				fc.constantFrom<UnitSystem>("metric", "trade"),
-				(g, system) => {
-					const parsed = parseMass(formatMass(g, system), {
-						system,
+				fc.constantFrom(METRIC, TRADE),
+				(g, reader) => {
+					const parsed = parseMass(formatMass(g, reader), {
+						system: reader.system,
 						minG: 0,
 						maxG: 2000,
 					});
 					if (!parsed.ok) throw new Error(parsed.refusal.code);
-					const step = system === "metric" ? 1 : ouncesToGrams(0.1);
+					const step = reader.system === "metric" ? 1 : ouncesToGrams(0.1);
 					expect(Math.abs(parsed.g - g)).toBeLessThanOrEqual(step / 2 + 1e-9);
 				},
 			),
@@ -228,10 +230,10 @@ describe("what is written can be read back", () => {
 	});
 
 	it("in the unit that the field shows", () => {
-		expect(lengthUnitOf("metric", "body")).toBe("cm");
-		expect(lengthUnitOf("metric", "diameter")).toBe("mm");
-		expect(lengthUnitOf("trade", "length")).toBe("in");
-		expect(massUnitOf("trade", "cue")).toBe("oz");
-		expect(massUnitOf("metric", "body")).toBe("kg");
+		expect(lengthUnitOf(METRIC, "body")).toBe("cm");
+		expect(lengthUnitOf(METRIC, "diameter")).toBe("mm");
+		expect(lengthUnitOf(TRADE, "length")).toBe("in");
+		expect(massUnitOf(TRADE, "cue")).toBe("oz");
+		expect(massUnitOf(METRIC, "body")).toBe("kg");
 	});
 });

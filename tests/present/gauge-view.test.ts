@@ -12,6 +12,7 @@ import {
 	readingNotices,
 	scaleFromCard,
 } from "@/lib/present/gauge-view";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { unsaid } from "../support/inputs";
 
 const withReadings = (gripCircleReadingsMm: number[], handLengthMm?: number) =>
@@ -25,7 +26,7 @@ const plain = (text: string) => text.replaceAll("\u00a0", " ");
 
 describe("closure along the grip zone", () => {
 	const advice = withReadings([28, 28.5, 28]);
-	const { places, lead } = closureView(advice, "metric");
+	const { places, lead } = closureView(advice, METRIC);
 	test("three places, 50 mm apart, the ring told", () => {
 		expect(places.map(({ place }) => place)).toEqual([
 			"back",
@@ -57,29 +58,29 @@ describe("closure along the grip zone", () => {
 		expect(usual).toBeLessThan(forward ?? 0);
 	});
 	test("a hand that guesses says so, and a hair's breadth is no gap", () => {
-		expect(closureView(must(advise(unsaid)), "metric").lead).toMatch(
+		expect(closureView(must(advise(unsaid)), METRIC).lead).toMatch(
 			/guessed ring/,
 		);
-		expect(closureWords(0.4, "metric")).toBe("pads just meet");
-		expect(plain(closureWords(-2, "trade"))).toBe("0.08 in overlap");
+		expect(closureWords(0.4, METRIC)).toBe("pads just meet");
+		expect(plain(closureWords(-2, TRADE))).toBe("0.08 in overlap");
 	});
 });
 
 describe("readings", () => {
 	test("that disagree are warned of, with the numbers", () => {
-		const [words] = readingNotices(withReadings([26, 31]), "metric");
+		const [words] = readingNotices(withReadings([26, 31]), METRIC);
 		expect(plain(words ?? "")).toContain("5.0 mm apart");
-		expect(readingNotices(withReadings([28, 28.5]), "metric")).toEqual([]);
+		expect(readingNotices(withReadings([28, 28.5]), METRIC)).toEqual([]);
 	});
 	test("none taken asks for nothing, one asks for more", () => {
-		expect(readingNotices(must(advise(unsaid)), "metric")).toEqual([]);
-		expect(readingNotices(withReadings([28]), "metric")).toHaveLength(1);
+		expect(readingNotices(must(advise(unsaid)), METRIC)).toEqual([]);
+		expect(readingNotices(withReadings([28]), METRIC)).toHaveLength(1);
 	});
 });
 
 /** Kong & Lowe 2005: 19.7 % of hand length for the greatest force. */
 test("handle research is told to be for hard grips, with its sources", () => {
-	const context = handleContext(withReadings([28], 200), "metric");
+	const context = handleContext(withReadings([28], 200), METRIC);
 	expect(context.lead).toMatch(/hard grips/);
 	expect(context.lead).toMatch(/held lightly/);
 	expect(plain(context.rows[0]?.diameter ?? "")).toBe("39.4 mm");
@@ -111,8 +112,8 @@ describe("true size", () => {
 		expect(GAUGE_MM.to * 5.5).toBeLessThan(296);
 	});
 	test("a print is true within 1 % and refused beyond, with its scale", () => {
-		expect(printCheck(100.9, "metric").ok).toBe(true);
-		const off = printCheck(97, "metric");
+		expect(printCheck(100.9, METRIC).ok).toBe(true);
+		const off = printCheck(97, METRIC);
 		expect(off.ok).toBe(false);
 		expect(plain(off.text)).toMatch(
 			/97\.0%.*print again at 100 %.*99\.0–101\.0 mm/,

@@ -2,6 +2,7 @@ import { describe, expect, test } from "vitest";
 import { type Grain, grainArrows } from "@/lib/cue/grain";
 import { must } from "@/lib/numerics/outcome";
 import { grainView, meanTaperDeg } from "@/lib/present/grain-view";
+import { METRIC } from "@/tests/support/readers";
 import { cue } from "../support/designs";
 
 /** The worked cone of the ring geometry: r 4.75 to 14.5 mm over 1473 mm, θ = 0.3792435°. */
@@ -20,7 +21,7 @@ const view = (grain: Grain, more: { turn?: number; wanted?: number } = {}) => {
 		picture: must(grainArrows({ design, grain })),
 		sightTurnDeg: more.turn ?? 0,
 		wantedSpacingMm: more.wanted ?? 250,
-		system: "metric",
+		reader: METRIC,
 	});
 	return {
 		...seen,

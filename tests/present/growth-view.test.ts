@@ -3,6 +3,7 @@ import { advise } from "@/lib/advice/advise";
 import type { FittingInput } from "@/lib/advice/input";
 import { must } from "@/lib/numerics/outcome";
 import { type GrowthView, growthOf } from "@/lib/present/growth-view";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { unsaid } from "../support/inputs";
 
 const TODAY = "2026-01-12";
@@ -17,7 +18,7 @@ const growth = (
 			bornOn,
 			today: TODAY,
 		},
-		"metric",
+		METRIC,
 	);
 function shown(...given: Parameters<typeof growth>): GrowthView {
 	const result = growth(...given);
@@ -132,7 +133,7 @@ describe("the outlook", () => {
 				bornOn: null,
 				today: TODAY,
 			},
-			"trade",
+			TRADE,
 		);
 		expect(JSON.stringify(result)).toMatch(/ft/);
 		expect(JSON.stringify(result)).not.toMatch(/\d\u00a0[cm]m/);

@@ -1,6 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { likeMineBut } from "@/lib/advice/like-mine-advice";
 import { joinedAnd, likeMineView } from "@/lib/present/like-mine-view";
+import { METRIC } from "@/tests/support/readers";
 
 /** An invented cue, an even taper between 9.5 and 29 mm. */
 const READING = {
@@ -18,7 +19,7 @@ const READING = {
 function viewOf(change: Parameters<typeof likeMineBut>[0]["change"]) {
 	const found = likeMineBut({ reading: READING, change });
 	if (!found.ok) throw new Error(JSON.stringify(found.refusals));
-	const view = likeMineView(found.value, "metric");
+	const view = likeMineView(found.value, METRIC);
 	if (view === null) throw new Error("no pair");
 	return { found: found.value, view };
 }

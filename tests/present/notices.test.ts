@@ -8,6 +8,7 @@ import { adviceView } from "@/lib/present/advice-view";
 import { cautionText, problemText, refusalView } from "@/lib/present/notices";
 import { sheetView } from "@/lib/present/sheet-view";
 import { buildFromSpec } from "@/lib/workshop/job-content";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { anyInput, unsaid } from "../support/inputs";
 
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
@@ -16,7 +17,7 @@ const SENTENCE = /^[\p{Lu}“\d].*[.!?]$/su;
 describe("cautions", () => {
 	test("a code without words of its own is shown, not hidden", () => {
 		expect(
-			cautionText({ code: "new-thing", facts: { lengthMm: 12.34 } }, "metric"),
+			cautionText({ code: "new-thing", facts: { lengthMm: 12.34 } }, METRIC),
 		).toBe("new thing; lengthMm 12.3");
 	});
 	test("an improbable reading is named, in the units people give it in", () => {
@@ -24,28 +25,24 @@ describe("cautions", () => {
 			code: "reading-unexpected",
 			facts: { field: "statureMm", value: 1500, expectedMm: 1778 },
 		};
-		expect(plain(cautionText(caution, "metric"))).toMatch(
+		expect(plain(cautionText(caution, METRIC))).toMatch(
 			/^Height: 150 cm is unusual where the other readings suggest 178 cm\./,
 		);
-		expect(plain(cautionText(caution, "trade"))).toContain("5 ft 10 in");
+		expect(plain(cautionText(caution, TRADE))).toContain("5 ft 10 in");
 	});
 	test("every caution any fitting raises has a sentence, in both units", () => {
 		fc.assert(
-			fc.property(
-				anyInput,
-				fc.constantFrom("metric" as const, "trade" as const),
-				(input, system) => {
-					const advice = advise(input);
-					if (!advice.ok) return;
-					for (const text of adviceView(advice.value, system).cautions)
+			fc.property(anyInput, fc.constantFrom(METRIC, TRADE), (input, reader) => {
+				const advice = advise(input);
+				if (!advice.ok) return;
+				for (const text of adviceView(advice.value, reader).cautions)
+					expect(text).toMatch(SENTENCE);
+				const spec = specFrom(advice.value, null);
+				if (spec.ok)
+					for (const text of sheetView(buildFromSpec(spec.value), reader)
+						.cautions)
 						expect(text).toMatch(SENTENCE);
-					const spec = specFrom(advice.value, null);
-					if (spec.ok)
-						for (const text of sheetView(buildFromSpec(spec.value), system)
-							.cautions)
-							expect(text).toMatch(SENTENCE);
-				},
-			),
+			}),
 			{ numRuns: 60 },
 		);
 	});
@@ -61,7 +58,7 @@ describe("refusals", () => {
 			throw new Error("expected a refused plan");
 		const [refusal] = outcome.value.build.plan.refusals;
 		if (refusal === undefined) throw new Error("expected a refusal");
-		const { text, remedy } = refusalView(refusal, "metric");
+		const { text, remedy } = refusalView(refusal, METRIC);
 		expect(plain(text)).toContain("310 g");
 		const massG = Number(remedy?.answer.replace(" g", ""));
 		const again = advise({
@@ -79,7 +76,7 @@ describe("refusals", () => {
 				min: 900,
 				max: 2300,
 			},
-			"metric",
+			METRIC,
 		);
 		expect(plain(text)).toBe(
 			"Stature is 3000 mm; it can be at least 900 mm and at most 2300 mm.",
@@ -94,13 +91,13 @@ test("every problem of every field is a sentence that names the field and what w
 			fc.string({ minLength: 1, maxLength: 20 }),
 			(name, text) => {
 				for (const problem of problemsOf(name, text, "metric"))
-					expect(problemText(problem, "trade")).toMatch(SENTENCE);
+					expect(problemText(problem, TRADE)).toMatch(SENTENCE);
 			},
 		),
 		{ numRuns: 400 },
 	);
 	const [problem] = problemsOf("stature", "10 cm", "metric");
-	expect(problem && plain(problemText(problem, "metric"))).toBe(
+	expect(problem && plain(problemText(problem, METRIC))).toBe(
 		"Height: 10 cm is outside what the models cover. It can be 90 cm to 230 cm.",
 	);
 });

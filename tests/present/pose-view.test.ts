@@ -7,6 +7,7 @@ import { refusalView } from "@/lib/present/notices";
 import type { Picture } from "@/lib/present/pose-drawing";
 import type { Point } from "@/lib/present/pose-props";
 import { poseSubject, poseView } from "@/lib/present/pose-view";
+import { METRIC } from "@/tests/support/readers";
 
 const inputOf = (
 	player: FittingInput["player"],
@@ -20,7 +21,7 @@ const inputOf = (
 	...rest,
 });
 const viewOf = (...given: Parameters<typeof inputOf>) =>
-	poseView(must(advise(inputOf(...given))), "metric");
+	poseView(must(advise(inputOf(...given))), METRIC);
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
 
 const ends = ({ shapes }: Picture, id: string): readonly [Point, Point] => {
@@ -89,7 +90,7 @@ describe("to scale", () => {
 		const advice = must(
 			advise(inputOf({ statureMm: 1690 }, { bridgeToGripMm: 1000 })),
 		);
-		const [side] = poseView(advice, "metric").pictures;
+		const [side] = poseView(advice, METRIC).pictures;
 		const reach = (id: string) => {
 			const dimension = side.dimensions.find((d) => d.id === id);
 			if (!dimension) throw new Error(id);
@@ -138,10 +139,10 @@ test("any body and stance gives a drawing of finite numbers that holds the whole
 				);
 				if (!advice.ok) {
 					for (const refusal of advice.refusals)
-						expect(refusalView(refusal, "metric").text).toMatch(/\d/);
+						expect(refusalView(refusal, METRIC).text).toMatch(/\d/);
 					return;
 				}
-				const view = poseView(advice.value, "metric");
+				const view = poseView(advice.value, METRIC);
 				for (const { box, shapes } of view.pictures) {
 					expect(Number.isFinite(box.width * box.height)).toBe(true);
 					for (const { part, points } of shapes) {
@@ -215,10 +216,7 @@ describe("words", () => {
 	});
 	test("a pose no cue can be built for is still drawn", () => {
 		const input = inputOf({}, { bridgeToGripMm: 1690 });
-		const { pictures, shortfalls } = poseView(
-			must(poseSubject(input)),
-			"metric",
-		);
+		const { pictures, shortfalls } = poseView(must(poseSubject(input)), METRIC);
 		expect(pictures[0].dimensions.map(({ id }) => id)).toContain("cue");
 		expect(plain(shortfalls.join(" "))).toMatch(/measured 1690 mm/);
 	});
@@ -231,13 +229,13 @@ describe("words", () => {
 		);
 		if (refused.ok) throw new Error("expected a refusal");
 		expect(
-			plain(refused.refusals.map((r) => refusalView(r, "metric").text).join()),
+			plain(refused.refusals.map((r) => refusalView(r, METRIC).text).join()),
 		).toMatch(/90 cm.*950 mm.*times as long/);
 	});
 	test("seated and in a frame at once is named", () => {
 		const refused = advise(inputOf({}, { seated: true, standingFrame: true }));
 		if (refused.ok) throw new Error("expected a refusal");
-		expect(refused.refusals.map((r) => refusalView(r, "metric").text)).toEqual([
+		expect(refused.refusals.map((r) => refusalView(r, METRIC).text)).toEqual([
 			"No pose: seated and in a standing frame at once. Choose one.",
 		]);
 	});

@@ -22,6 +22,7 @@ import { INVENTED_PRICE_LIST } from "@/lib/price/list";
 import { answerTrial } from "@/lib/trial/answer";
 import { cue, SNOOKER_REQUEST } from "../support/designs";
 import { unsaid } from "../support/inputs";
+import { METRIC, TRADE } from "../support/readers";
 import { refusalCodes, refusalCodesIn } from "../support/refusal-codes";
 import { SETTINGS_REFUSED } from "../support/settings-refused";
 
@@ -210,8 +211,8 @@ describe("every refusal code in the source", () => {
 
 	test.each(codes)("%s reads as a sentence, in both units", (code) => {
 		const refusal = refusalOf(code);
-		for (const system of ["metric", "trade"] as const) {
-			const { text } = refusalView(refusal, system);
+		for (const reader of [METRIC, TRADE]) {
+			const { text } = refusalView(refusal, reader);
 			expect(text).toMatch(SENTENCE);
 			expect(text).not.toMatch(
 				/undefined|NaN|null|Mm\b|KgM2|-of-|[a-z]-[a-z]+-/,
@@ -224,7 +225,7 @@ test("a code without words is shown, with field, value and facts", () => {
 	expect(
 		refusalView(
 			{ code: "new-thing", field: "x.y", value: 3, facts: { massG: 12.34 } },
-			"metric",
+			METRIC,
 		).text,
 	).toBe("new thing; x.y 3; massG 12.3");
 });

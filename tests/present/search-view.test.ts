@@ -17,13 +17,14 @@ import {
 } from "@/lib/present/search-view";
 import { softenedText, waysOut } from "@/lib/present/ways-out";
 import { OPEN_WISHES, wishesOf } from "@/lib/present/wish-answers";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { anyInput, withStature } from "../support/inputs";
 
 const plain = (text: string) =>
 	text.replaceAll("\u00a0", " ").replaceAll("\u202f", ",");
 const SENTENCE = /^[\p{Lu}“\d].*[.!?]$/su;
-const SYSTEMS: readonly UnitSystem[] = ["metric", "trade"];
+const READERS: readonly Reader[] = [METRIC, TRADE];
 
 let report: SearchReport;
 let influences: readonly Influence[];
@@ -39,17 +40,17 @@ beforeAll(() => {
 }, 60_000);
 
 /** Everything a report says, in words. */
-function wordsOf(one: SearchReport, system: UnitSystem): string[] {
+function wordsOf(one: SearchReport, reader: Reader): string[] {
 	return [
-		countsText(one),
-		...one.softened.map((limit) => softenedText(limit, system)),
-		...one.compared.map(closenessText),
-		...optionViews(one, system).flatMap(({ worth, snapping }) => [
+		countsText(one, reader),
+		...one.softened.map((limit) => softenedText(limit, reader)),
+		...one.compared.map((pair) => closenessText(pair, reader)),
+		...optionViews(one, reader).flatMap(({ worth, snapping }) => [
 			worth,
 			snapping,
 		]),
 		...one.arguments.flatMap((argued) => {
-			const words = argumentWords(argued, system);
+			const words = argumentWords(argued, reader);
 			return [words.forPlayer, words.forBench, words.against];
 		}),
 	];
@@ -59,20 +60,26 @@ describe("what a search found", () => {
 	test("how many cues were looked at, and how many none beats", () => {
 		expect(
 			plain(
-				countsText({
-					counts: {
-						candidates: 112_320,
-						buildable: 1,
-						acceptable: 1,
-						nonDominated: 1684,
+				countsText(
+					{
+						counts: {
+							candidates: 112_320,
+							buildable: 1,
+							acceptable: 1,
+							nonDominated: 1684,
+						},
 					},
-				}),
+					METRIC,
+				),
 			),
 		).toBe("Best of 112,320 cues; 1684 are beaten by none.");
 	});
 	test("closeness says which is better in how many draws, and when that is no verdict", () => {
 		const at = (firstBetterShare: number, tooClose: boolean) =>
-			closenessText({ firstBetterShare, tooClose, insideEachOther: tooClose });
+			closenessText(
+				{ firstBetterShare, tooClose, insideEachOther: tooClose },
+				METRIC,
+			);
 		expect(at(0.82, true)).toBe(
 			"Too close to call: the first is better in 82 of 100 draws.",
 		);
@@ -81,10 +88,10 @@ describe("what a search found", () => {
 		);
 		expect(at(0.3, true)).toContain("this one is better in 70 of 100 draws");
 	});
-	test.each(SYSTEMS)(
-		"every number of every option is written, %s",
-		(system) => {
-			const views = optionViews(report, system);
+	test.each(READERS)(
+		"every number of every option is written, $system",
+		(reader) => {
+			const views = optionViews(report, reader);
 			expect(views).toHaveLength(report.options.length);
 			for (const { rows, name } of views) {
 				expect(name).toMatch(/^\d\. /);
@@ -99,14 +106,14 @@ describe("what a search found", () => {
 			expect(views[1]?.close).toMatch(SENTENCE);
 		},
 	);
-	test.each(SYSTEMS)(
-		"built as wishes and read back, %s, an option is the same cue",
-		(system) => {
+	test.each(READERS)(
+		"built as wishes and read back, $system, an option is the same cue",
+		(reader) => {
 			for (const option of report.options) {
 				const answers = Object.fromEntries(
-					wishesOf(option, system).map(({ field, answer }) => [field, answer]),
+					wishesOf(option, reader).map(({ field, answer }) => [field, answer]),
 				);
-				const { input, problems } = readAnswers(answers, system);
+				const { input, problems } = readAnswers(answers, reader.system);
 				expect(problems).toEqual([]);
 				const { wishes } = input;
 				const { request } = option;
@@ -129,7 +136,7 @@ describe("what a search found", () => {
 	test("what is built as wishes is what can be left open again", () => {
 		const [best] = report.options;
 		if (!best) throw new Error("no option");
-		expect(wishesOf(best, "metric").map(({ field }) => field)).toEqual(
+		expect(wishesOf(best, METRIC).map(({ field }) => field)).toEqual(
 			OPEN_WISHES.map(({ field }) => field),
 		);
 		for (const { field } of OPEN_WISHES) expect(FIELDS).toHaveProperty(field);
@@ -137,7 +144,7 @@ describe("what a search found", () => {
 	test("every word of a search of any fitting is a sentence, in both units", () => {
 		let told = 0;
 		fc.assert(
-			fc.property(anyInput, fc.constantFrom(...SYSTEMS), (input, system) => {
+			fc.property(anyInput, fc.constantFrom(...READERS), (input, reader) => {
 				const found = searchCues(input, {
 					uniform: seededUniform(1),
 					candidateCount: 300,
@@ -145,17 +152,17 @@ describe("what a search found", () => {
 					drawCount: 20,
 				});
 				if (!found.ok) {
-					for (const { text } of waysOut(found.refusals, system))
+					for (const { text } of waysOut(found.refusals, reader))
 						expect(text).toMatch(SENTENCE);
 					return;
 				}
 				told++;
-				for (const text of wordsOf(found.value.report, system)) {
+				for (const text of wordsOf(found.value.report, reader)) {
 					expect(text).toMatch(SENTENCE);
 					expect(text).not.toMatch(/NaN|undefined|null/);
 				}
 				for (const criterion of found.value.report.criteria)
-					for (const text of Object.values(criterionRow(criterion, system)))
+					for (const text of Object.values(criterionRow(criterion, reader)))
 						expect(text).not.toMatch(/^$|NaN|undefined/);
 			}),
 			{ numRuns: 25 },
@@ -179,8 +186,8 @@ describe("ways out", () => {
 		const refusals = refusalsFrom(
 			relaxationsFor({ input: IMPOSSIBLE, choices: {} }),
 		);
-		for (const system of SYSTEMS) {
-			const ways = waysOut(refusals, system);
+		for (const reader of READERS) {
+			const ways = waysOut(refusals, reader);
 			expect(ways.length).toBeGreaterThan(0);
 			for (const { text, answers } of ways) {
 				expect(text).toMatch(SENTENCE);
@@ -194,7 +201,7 @@ describe("ways out", () => {
 					["wishTip", "9.5 mm"],
 					...answers.map(({ field, answer }) => [field, answer]),
 				]);
-				const { input, problems } = readAnswers(typed, system);
+				const { input, problems } = readAnswers(typed, reader.system);
 				expect(problems).toEqual([]);
 				expect(
 					searchCues(
@@ -220,7 +227,7 @@ describe("ways out", () => {
 	] as const)("%s has words", (field, to) => {
 		const [way] = waysOut(
 			[{ code: "relax", field, value: to, facts: { to, feltSteps: 1 } }],
-			"metric",
+			METRIC,
 		);
 		expect(way?.text).toMatch(SENTENCE);
 		expect(way?.text).not.toContain(field);
@@ -236,7 +243,7 @@ describe("ways out", () => {
 						facts: { to: 2, feltSteps: 1 },
 					},
 				],
-				"metric",
+				METRIC,
 			),
 		).toThrow("wishes.colour");
 	});
@@ -249,9 +256,9 @@ describe("what would change this", () => {
 		expect(hasDoing("player.shoeSize")).toBe(false);
 	});
 	test("each is a sentence with how far the figures move", () => {
-		for (const system of SYSTEMS)
+		for (const reader of READERS)
 			for (const influence of influences)
-				expect(influenceText(influence, system)).toMatch(SENTENCE);
+				expect(influenceText(influence, reader)).toMatch(SENTENCE);
 		expect(
 			plain(
 				influenceText(
@@ -269,7 +276,7 @@ describe("what would change this", () => {
 						feltSteps: 1.1,
 						worthGained: null,
 					},
-					"metric",
+					METRIC,
 				),
 			),
 		).toBe(

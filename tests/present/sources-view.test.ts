@@ -9,6 +9,7 @@ import { constantGroups, sourceRows } from "@/lib/present/sources-view";
 import { CITATIONS } from "@/lib/reference/citations";
 import * as stance from "@/lib/stance/assumptions";
 import * as trial from "@/lib/trial/assumptions";
+import { METRIC } from "../support/readers";
 
 const FILES = Object.keys(ASSUMED_IN) as (keyof typeof ASSUMED_IN)[];
 
@@ -42,7 +43,7 @@ describe("assumptions on the sources page", () => {
 
 	test("names, units, spreads and standing are read off the data", () => {
 		const row = (name: string) => {
-			const all = constantGroups().flatMap(({ rows }) => rows);
+			const all = constantGroups(METRIC).flatMap(({ rows }) => rows);
 			const found = all.filter((one) => one.name === name);
 			expect(found, name).toHaveLength(1);
 			return found[0];
@@ -67,7 +68,7 @@ describe("assumptions on the sources page", () => {
 	});
 
 	test("no name stands twice in a group, and what is said to be sourced exists", () => {
-		for (const { title, rows } of constantGroups()) {
+		for (const { title, rows } of constantGroups(METRIC)) {
 			const names = rows.map(({ name }) => name);
 			expect(new Set(names).size, title).toBe(names.length);
 		}

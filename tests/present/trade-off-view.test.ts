@@ -19,6 +19,8 @@ import {
 	tradeOffText,
 } from "@/lib/present/trade-off-view";
 import { INVENTED_PRICE_LIST } from "@/lib/price/list";
+import type { Reader } from "@/lib/words/reader";
+import { METRIC, TRADE } from "@/tests/support/readers";
 
 const pointsOf = (
 	rows: readonly Partial<Record<keyof typeof AT, number>>[],
@@ -57,7 +59,7 @@ describe("a bound", () => {
 			points: THREE,
 			criteria: [weightOf(500)],
 			bound: { id: "price", side: "most", value: 30_000 },
-			system: "metric",
+			reader: METRIC,
 			money: INVENTED_PRICE_LIST,
 		});
 		expect(row).toMatchObject({
@@ -75,7 +77,7 @@ describe("a bound", () => {
 				points: THREE,
 				criteria: [weightOf(540)],
 				bound: { id: "price", side: "most", value },
-				system: "metric",
+				reader: METRIC,
 				money: INVENTED_PRICE_LIST,
 			})[0]?.givesUp;
 		expect(under(30_000)).toBe("nothing");
@@ -151,7 +153,7 @@ test("in words: both ranges, and whether the one costs the other", () => {
 			points: THREE,
 			across: "weight",
 			up: "price",
-			system: "metric",
+			reader: METRIC,
 			money: INVENTED_PRICE_LIST,
 		}).replaceAll("\u00a0", " "),
 	).toBe(
@@ -176,8 +178,8 @@ describe("criteria", () => {
 		["price", 40_500, "405 GBP", "405 GBP"],
 		["stiffness", 8.51, "8.5 mm/N", "8.5 mm/N"],
 	] as const)("%s is written in its unit", (id, value, metric, trade) => {
-		const say = (system: "metric" | "trade") =>
-			formatMeasure(id, value, system).replaceAll("\u00a0", " ");
-		expect([say("metric"), say("trade")]).toEqual([metric, trade]);
+		const say = (reader: Reader) =>
+			formatMeasure(id, value, reader).replaceAll("\u00a0", " ");
+		expect([say(METRIC), say(TRADE)]).toEqual([metric, trade]);
 	});
 });

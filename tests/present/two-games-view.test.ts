@@ -2,6 +2,7 @@ import { beforeAll, describe, expect, test } from "vitest";
 import { seededUniform } from "@/lib/advice/normal";
 import { type TwoGames, twoGames } from "@/lib/advice/two-games";
 import { twoGamesView, VERDICTS } from "@/lib/present/two-games-view";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { withStature } from "../support/inputs";
 
 let found: TwoGames;
@@ -23,7 +24,7 @@ const plain = (text: string) => text.replaceAll("\u00a0", " ");
 
 describe("two games", () => {
 	test("the verdict, each game’s loss, the cues and what they cost are told", () => {
-		const view = twoGamesView(found, "metric");
+		const view = twoGamesView(found, METRIC);
 		expect(view.verdict).toBe(VERDICTS[found.verdict]);
 		expect(view.games).toHaveLength(2);
 		for (const { text } of view.games)
@@ -57,7 +58,7 @@ describe("two games", () => {
 					},
 				],
 			},
-			"trade",
+			TRADE,
 		);
 		expect(view.conflicts).toBe(
 			"No value is acceptable in both games of: tip and balance.",
@@ -71,7 +72,7 @@ describe("two games", () => {
 		const [one, other] = found.games;
 		const view = twoGamesView(
 			{ ...found, games: [{ ...one, losing: [] }, other] },
-			"metric",
+			METRIC,
 		);
 		if (found.compromise !== null && one.compromiseWorth > 0)
 			expect(view.games[0]?.text).toContain("loses on no count");

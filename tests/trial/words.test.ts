@@ -18,6 +18,7 @@ import { analyseTrial } from "@/lib/trial/analysis";
 import { answerTrial, type TrialSession } from "@/lib/trial/answer";
 import { TRIAL_FIELDS } from "@/lib/trial/assumptions";
 import type { Shot } from "@/lib/trial/shots";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { RACK, rackCue } from "./support/rack";
 
 const nameOf = (id: string) => id.toUpperCase();
@@ -38,7 +39,7 @@ const wordsOf = (from: TrialSession) => {
 		cueIds: ["a", "b"],
 	}).comparisons;
 	if (comparison === undefined) throw new Error("nothing to compare");
-	return comparisonWords(comparison, nameOf);
+	return comparisonWords(comparison, nameOf, METRIC);
 };
 
 describe("chances", () => {
@@ -85,12 +86,15 @@ test("the session's own effects are said, luck or not", () => {
 	const lines = sessionWords(
 		analyseTrial({ cueIds: ["a", "b"], shots: rising, isPaired: false })
 			.session,
+		METRIC,
 	);
 	expect(lines).toHaveLength(3);
 	expect(lines[1]).toMatch(
 		/^Over the session: .* luck alone would do that in fewer than 1 in 100/,
 	);
-	expect(sessionWords({ warmUp: null, drift: null, order: null })).toEqual([]);
+	expect(
+		sessionWords({ warmUp: null, drift: null, order: null }, METRIC),
+	).toEqual([]);
 });
 
 test("every caution of an analysis has words of its own", () => {
@@ -112,11 +116,13 @@ test("every caution of an analysis has words of its own", () => {
 		"trial-uneven-shots",
 	]);
 	for (const caution of cautions) {
-		const text = trialCautionText(caution);
+		const text = trialCautionText(caution, METRIC);
 		expect(text).not.toBe(caution.code.replaceAll("-", " "));
 		expect(text).not.toMatch(/NaN|undefined/);
 	}
-	expect(trialCautionText({ code: "not-known-yet" })).toBe("not known yet");
+	expect(trialCautionText({ code: "not-known-yet" }, METRIC)).toBe(
+		"not known yet",
+	);
 });
 
 describe("a proposal in sentences", () => {
@@ -124,10 +130,10 @@ describe("a proposal in sentences", () => {
 	test("names both cues, the shots and what sets them apart, in the reader's units", () => {
 		const [first] = answer.proposals;
 		if (first === undefined) throw new Error("nothing proposed");
-		const metric = proposalWords(first, nameOf, "metric", true);
+		const metric = proposalWords(first, nameOf, METRIC, true);
 		expect(metric.title).toMatch(/^[A-Z]+ and [A-Z]+, \d+ shots with each$/);
 		expect(metric.lines.join(" ")).toMatch(/\bg\b|\bmm\b/);
-		const trade = proposalWords(first, nameOf, "trade", false);
+		const trade = proposalWords(first, nameOf, TRADE, false);
 		expect(trade.lines.join(" ")).toMatch(/\boz\b|\bin\b/);
 		expect(trade.lines.join(" ")).not.toMatch(/Of all pairs/);
 	});
@@ -154,7 +160,7 @@ describe("a wish on offer", () => {
 	test("has a value, a band, its reasons and an answer the fitting can read", () => {
 		const [update] = offers;
 		if (update === undefined) throw new Error("nothing offered");
-		const offer = wishOffer(update, "metric");
+		const offer = wishOffer(update, METRIC);
 		expect(offer.label).toBe("Weight");
 		expect(offer.sentence).toMatch(
 			/^From 80 shots with cues of 465.g to 565.g/,
@@ -166,13 +172,10 @@ describe("a wish on offer", () => {
 		const [update] = offers;
 		if (update === undefined) throw new Error("nothing offered");
 		expect(
-			wishOffer(
-				{ ...update, field: "balanceFromButtMm", value: 430 },
-				"metric",
-			),
+			wishOffer({ ...update, field: "balanceFromButtMm", value: 430 }, METRIC),
 		).toMatchObject({ answer: null, whyNot: expect.stringMatching(/balance/) });
 		expect(
-			wishOffer({ ...update, field: "buttDiameterMm", value: 33 }, "metric"),
+			wishOffer({ ...update, field: "buttDiameterMm", value: 33 }, METRIC),
 		).toMatchObject({ answer: null, whyNot: expect.stringMatching(/24.*31/) });
 	});
 	test("each answer is read back as the figure it was made from", () => {
@@ -190,7 +193,7 @@ describe("a wish on offer", () => {
 
 describe("the chart of how it settled", () => {
 	test("has a line with a band for each cue, the difference, and the same as a table", () => {
-		const chart = settlingChart(session(8, 3, 20), nameOf);
+		const chart = settlingChart(session(8, 3, 20), nameOf, METRIC);
 		expect(chart?.panels.map(({ lines }) => lines.length)).toEqual([2, 1]);
 		const last = chart?.panels[1]?.lines[0]?.points.at(-1);
 		expect(last?.x).toBe(31);
@@ -206,13 +209,15 @@ describe("the chart of how it settled", () => {
 			...from,
 			cueIds: ["a", "b"],
 		}).comparisons;
-		const last = settlingChart(from, nameOf)?.panels[1]?.lines[0]?.points.at(
-			-1,
-		);
+		const last = settlingChart(
+			from,
+			nameOf,
+			METRIC,
+		)?.panels[1]?.lines[0]?.points.at(-1);
 		expect(last?.y).toBeCloseTo(100 * (comparison?.difference.value ?? 0), 9);
 	});
 	test("the band narrows as shots come in", () => {
-		const points = settlingChart(session(20, 20, 60), nameOf)?.panels[1]
+		const points = settlingChart(session(20, 20, 60), nameOf, METRIC)?.panels[1]
 			?.lines[0]?.points;
 		const width = (i: number) =>
 			(points?.at(i)?.high ?? 0) - (points?.at(i)?.low ?? 0);
@@ -228,20 +233,22 @@ describe("the chart of how it settled", () => {
 				}),
 			),
 		);
-		const chart = settlingChart({ shots, isPaired: false }, nameOf);
+		const chart = settlingChart({ shots, isPaired: false }, nameOf, METRIC);
 		expect(chart?.panels[0]?.lines).toHaveLength(2);
 		expect(chart?.panels[0]?.lines.map(({ name }) => name)).toContain("D");
 	});
 	test("none before there is anything to draw", () => {
-		expect(settlingChart({ shots: [], isPaired: true }, nameOf)).toBeNull();
-		expect(settlingChart(session(1, 0, 0), nameOf)).toBeNull();
+		expect(
+			settlingChart({ shots: [], isPaired: true }, nameOf, METRIC),
+		).toBeNull();
+		expect(settlingChart(session(1, 0, 0), nameOf, METRIC)).toBeNull();
 	});
 });
 
 test("figures are written in the reader's units, and the method names every fall-off", () => {
-	expect(formatTrialFigure("massG", 510, "metric")).toBe("510\u00a0g");
-	expect(formatTrialFigure("massG", 510, "trade")).toBe("18.0\u00a0oz");
-	expect(methodLines().join(" ")).toMatch(
+	expect(formatTrialFigure("massG", 510, METRIC)).toBe("510\u00a0g");
+	expect(formatTrialFigure("massG", 510, TRADE)).toBe("18.0\u00a0oz");
+	expect(methodLines(METRIC).join(" ")).toMatch(
 		/length 75 mm, weight 60 g, butt diameter 3 mm, tip 1.5 mm, balance from the butt end 60 mm/,
 	);
 });

@@ -2,6 +2,7 @@ import { createElement } from "react";
 import { renderToStaticMarkup } from "react-dom/server";
 import { describe, expect, test } from "vitest";
 import { CuePlate } from "@/app/_ui/cue-picture/cue-plate";
+import { METRIC, TRADE } from "@/tests/support/readers";
 import { cue } from "../support/designs";
 
 const design = cue({ layout: "three-quarter" });
@@ -9,7 +10,7 @@ const plate = (more: Partial<React.ComponentProps<typeof CuePlate>> = {}) =>
 	renderToStaticMarkup(
 		createElement(CuePlate, {
 			design,
-			system: "metric",
+			reader: METRIC,
 			balanceFromButtMm: 430,
 			...more,
 		}),
@@ -59,6 +60,6 @@ describe("the plate for paper", () => {
 		expect(seen.size).toBe(6);
 	});
 	test("in the trade's units there are inches", () => {
-		expect(plate({ system: "trade" })).toContain(">57½ in</text>");
+		expect(plate({ reader: TRADE })).toContain(">57½ in</text>");
 	});
 });

@@ -24,6 +24,7 @@ import {
 	panelRange,
 	tickText,
 } from "@/lib/present/chart-model";
+import { useReader } from "../preferences/reader";
 import styles from "./chart.module.css";
 import { Labels } from "./labels";
 import { Marker, MarkerContext } from "./marker";
@@ -143,6 +144,7 @@ const Panel = memo(function Panel({
 });
 
 function Drawing({ syncId, x, panel, isMarkerNamed }: Plot) {
+	const reader = useReader();
 	const rows = useMemo(() => rowsOf(panel), [panel]);
 	const xTicks = innerTicks(x.domain, X_TICKS);
 	const room = isMarkerNamed ? MARKER_ROOM : 0;
@@ -182,7 +184,7 @@ function Drawing({ syncId, x, panel, isMarkerNamed }: Plot) {
 					domain={[...x.domain]}
 					ticks={[...xTicks.ticks]}
 					tickFormatter={(value: number) =>
-						tickText(value, xTicks.step, x.unit)
+						tickText(value, { step: xTicks.step, unit: x.unit }, reader)
 					}
 					tick={TICK}
 					stroke="var(--edge)"
@@ -193,7 +195,7 @@ function Drawing({ syncId, x, panel, isMarkerNamed }: Plot) {
 					domain={[...yTicks.domain]}
 					ticks={[...yTicks.ticks]}
 					tickFormatter={(value: number) =>
-						tickText(value, yTicks.step, panel.unit)
+						tickText(value, { step: yTicks.step, unit: panel.unit }, reader)
 					}
 					tick={TICK}
 					stroke="var(--edge)"

@@ -6,6 +6,7 @@ import {
 	innerTicks,
 	tickText,
 } from "@/lib/present/chart-model";
+import { useReader } from "../preferences/reader";
 import styles from "./chart.module.css";
 import { X_TICKS } from "./sizes";
 
@@ -23,14 +24,15 @@ export function Readout({
 	active?: boolean;
 	label?: string | number;
 }) {
+	const reader = useReader();
 	if (!active || typeof label !== "number") return null;
 	const xStep = innerTicks(x.domain, X_TICKS).step;
 	const y = (value: number) =>
-		`${tickText(value, step / 10, "")}${panel.unit === "" ? "" : `\u00a0${panel.unit}`}`;
+		`${tickText(value, { step: step / 10, unit: "" }, reader)}${panel.unit === "" ? "" : `\u00a0${panel.unit}`}`;
 	return (
 		<div className={styles.readout}>
 			<p>
-				{x.label} {tickText(label, xStep / 10, "")}
+				{x.label} {tickText(label, { step: xStep / 10, unit: "" }, reader)}
 				{"\u00a0"}
 				{x.unit}
 			</p>

@@ -15,7 +15,7 @@ import { DataTable } from "../data-table";
 import { ChoiceField } from "../fields/choice-field";
 import { useInTurn } from "../in-turn/use-in-turn";
 import { useNear } from "../in-turn/use-near";
-import { useUnits } from "../preferences/units";
+import { useReader } from "../preferences/reader";
 import { CueCanvas } from "./cue-canvas";
 import { CueOverlay } from "./cue-overlay";
 import styles from "./cue-picture.module.css";
@@ -61,7 +61,7 @@ const Picture = memo(function Picture({
 	seen: Omit<Seen, "view">;
 	firstView: ViewName;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const id = useId();
 	const [name, setName] = useState<ViewName>(firstView);
 	const [turnDeg, setTurnDeg] = useState(0);
@@ -76,9 +76,9 @@ const Picture = memo(function Picture({
 	const picture = useMemo(() => {
 		const heightPx = heightForPx({ design, view, widthPx });
 		const frame = frameFor({ design, view, angleDeg, widthPx, heightPx });
-		return cuePicture({ design, frame, system, balanceFromButtMm });
-	}, [design, view, angleDeg, widthPx, system, balanceFromButtMm]);
-	const words = viewWords({ ...view, angleDeg });
+		return cuePicture({ design, frame, reader, balanceFromButtMm });
+	}, [design, view, angleDeg, widthPx, reader, balanceFromButtMm]);
+	const words = viewWords({ ...view, angleDeg }, reader);
 
 	return (
 		<figure className={styles.frame} aria-describedby={`${id}-words`}>
@@ -110,7 +110,7 @@ const Picture = memo(function Picture({
 			</div>
 			<figcaption className={styles.words} id={`${id}-words`}>
 				<p>{words} Distances are from the butt end.</p>
-				<p>{cueWords({ design, system, balanceFromButtMm })}</p>
+				<p>{cueWords({ design, reader, balanceFromButtMm })}</p>
 			</figcaption>
 			<details className={styles.seen}>
 				<summary>What stands along the line that faces you</summary>
@@ -122,7 +122,7 @@ const Picture = memo(function Picture({
 						{ key: "from", label: "From, off the butt end", numeric: true },
 						{ key: "to", label: "To", numeric: true },
 					]}
-					rows={seenRows({ design, angleDeg, system }).map((row) => ({
+					rows={seenRows({ design, angleDeg, reader }).map((row) => ({
 						...row,
 					}))}
 					narrow="scroll"

@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import { useUnits } from "../preferences/units";
+import { useReader } from "../preferences/reader";
 import { type EstimateWords, Field } from "./field";
 import styles from "./field.module.css";
 import {
@@ -44,18 +44,18 @@ export function QuantityField({
 	placeholder?: string;
 	disabled?: boolean;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const [typing, setTyping] = useState(false);
-	const read = readTyped(value, spec, system);
+	const read = readTyped(value, spec, reader);
 	const empty = value.trim() === "";
 	const own =
 		read.ok || empty || typing
 			? null
-			: refusedWords(label, read.refusal, spec, system);
+			: refusedWords(label, read.refusal, spec, reader);
 
 	const settle = () => {
 		setTyping(false);
-		const settled = settledText(value, spec, system);
+		const settled = settledText(value, spec, reader);
 		if (settled !== value) onChange(settled);
 	};
 	return (
@@ -96,7 +96,7 @@ export function QuantityField({
 					/>
 					{(empty || (read.ok && read.assumedUnit !== null)) && (
 						<span className={styles.unit} aria-hidden="true">
-							{bareUnit(spec, system)}
+							{bareUnit(spec, reader)}
 						</span>
 					)}
 				</div>
@@ -112,7 +112,7 @@ export function Understood({
 	value: number;
 	spec: QuantitySpec;
 }) {
-	const both = bothOf(value, spec, useUnits());
+	const both = bothOf(value, spec, useReader());
 	return (
 		<p className={styles.echo}>
 			= <strong>{both.main}</strong> · {both.other}

@@ -16,6 +16,7 @@ import {
 	parseMass,
 } from "@/lib/units/parse";
 import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 
 /**
  * What a field asks for: bounds in mm or g, how it is written, and the unit of a bare number where
@@ -45,33 +46,33 @@ export type ReadQuantity =
 	  }
 	| { readonly ok: false; readonly refusal: ParseRefusal };
 
-export const bareUnit = (spec: QuantitySpec, system: UnitSystem): string =>
-	spec.bare?.[system] ??
+export const bareUnit = (spec: QuantitySpec, reader: Reader): string =>
+	spec.bare?.[reader.system] ??
 	(spec.dimension === "length"
-		? lengthUnitOf(system, spec.kind)
-		: massUnitOf(system, spec.kind));
+		? lengthUnitOf(reader, spec.kind)
+		: massUnitOf(reader, spec.kind));
 
 export function readTyped(
 	text: string,
 	spec: QuantitySpec,
-	system: UnitSystem,
+	reader: Reader,
 ): ReadQuantity {
 	if (spec.dimension === "length") {
 		const parsed = parseLength(text, {
-			system,
+			system: reader.system,
 			minMm: spec.min,
 			maxMm: spec.max,
-			defaultUnit: bareUnit(spec, system) as LengthUnit,
+			defaultUnit: bareUnit(spec, reader) as LengthUnit,
 		});
 		return parsed.ok
 			? { ok: true, value: parsed.mm, assumedUnit: parsed.assumedUnit }
 			: parsed;
 	}
 	const parsed = parseMass(text, {
-		system,
+		system: reader.system,
 		minG: spec.min,
 		maxG: spec.max,
-		defaultUnit: bareUnit(spec, system) as MassUnit,
+		defaultUnit: bareUnit(spec, reader) as MassUnit,
 	});
 	return parsed.ok
 		? { ok: true, value: parsed.g, assumedUnit: parsed.assumedUnit }
@@ -82,9 +83,9 @@ export function readTyped(
 export function settledText(
 	text: string,
 	spec: QuantitySpec,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
-	const read = readTyped(text, spec, system);
+	const read = readTyped(text, spec, reader);
 	return read.ok && read.assumedUnit
 		? `${text.trim()} ${read.assumedUnit}`
 		: text;
@@ -95,27 +96,27 @@ export const asQuantity = (value: number, spec: QuantitySpec): Quantity =>
 		? { mm: value, kind: spec.kind }
 		: { g: value, kind: spec.kind };
 
-export const bothOf = (value: number, spec: QuantitySpec, system: UnitSystem) =>
-	formatBoth(asQuantity(value, spec), system);
+export const bothOf = (value: number, spec: QuantitySpec, reader: Reader) =>
+	formatBoth(asQuantity(value, spec), reader);
 
 export const written = (
 	value: number,
 	spec: QuantitySpec,
-	system: UnitSystem,
+	reader: Reader,
 ): string =>
 	spec.dimension === "length"
-		? formatLength(value, system, spec.kind)
-		: formatMass(value, system, spec.kind);
+		? formatLength(value, reader, spec.kind)
+		: formatMass(value, reader, spec.kind);
 
 /** A refusal in words, naming the field, the value and the bounds. */
 export function refusedWords(
 	label: string,
 	refusal: ParseRefusal,
 	spec: QuantitySpec,
-	system: UnitSystem,
+	reader: Reader,
 ): string {
-	const bounds = `${written(refusal.min, spec, system)} to ${written(refusal.max, spec, system)}`;
-	const example = `for example “${written((refusal.min + refusal.max) / 2, spec, system)}”`;
+	const bounds = `${written(refusal.min, spec, reader)} to ${written(refusal.max, spec, reader)}`;
+	const example = `for example “${written((refusal.min + refusal.max) / 2, spec, reader)}”`;
 	switch (refusal.code) {
 		case "empty":
 			return `${label}: nothing entered.`;
@@ -128,7 +129,7 @@ export function refusedWords(
 		case "out-of-range": {
 			const got =
 				typeof refusal.value === "number"
-					? written(refusal.value, spec, system)
+					? written(refusal.value, spec, reader)
 					: `“${refusal.value}”`;
 			return `${label}: ${got} is outside ${bounds}.`;
 		}

@@ -2,9 +2,9 @@
 
 import { useRef, useState } from "react";
 import { formatLength, formatMass } from "@/lib/present/figures";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { Button } from "../button";
-import { useUnits } from "../preferences/units";
+import { useReader } from "../preferences/reader";
 import { type EstimateWords, GroupField } from "./field";
 import styles from "./field.module.css";
 import {
@@ -41,14 +41,14 @@ export function ReadingsField({
 	error?: string | null;
 	most?: number;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const inputs = useRef<(HTMLInputElement | null)[]>([]);
 	const [typingAt, setTypingAt] = useState<number | null>(null);
 	const rows = values.length === 0 ? [""] : [...values];
 	const put = (at: number, text: string) =>
 		onChange(rows.map((row, index) => (index === at ? text : row)));
 	const good = rows
-		.map((row) => readTyped(row, spec, system))
+		.map((row) => readTyped(row, spec, reader))
 		.flatMap((read) => (read.ok ? [read.value] : []));
 
 	const add = () => {
@@ -67,14 +67,14 @@ export function ReadingsField({
 			error={error}
 			estimate={estimate}
 			empty={rows.every((row) => row.trim() === "")}
-			echo={<Summary values={good} spec={spec} system={system} />}
+			echo={<Summary values={good} spec={spec} reader={reader} />}
 		>
 			<ol className={styles.readings}>
 				{rows.map((row, at) => {
-					const read = readTyped(row, spec, system);
+					const read = readTyped(row, spec, reader);
 					const wrong =
 						!read.ok && row.trim() !== "" && typingAt !== at
-							? refusedWords(`Reading ${at + 1}`, read.refusal, spec, system)
+							? refusedWords(`Reading ${at + 1}`, read.refusal, spec, reader)
 							: null;
 					return (
 						// biome-ignore lint/suspicious/noArrayIndexKey: a reading has no name but its place
@@ -99,7 +99,7 @@ export function ReadingsField({
 									}}
 									onBlur={() => {
 										setTypingAt(null);
-										const settled = settledText(row, spec, system);
+										const settled = settledText(row, spec, reader);
 										if (settled !== row) put(at, settled);
 										onBlur?.();
 									}}
@@ -107,7 +107,7 @@ export function ReadingsField({
 								{(row.trim() === "" ||
 									(read.ok && read.assumedUnit !== null)) && (
 									<span className={styles.unit} aria-hidden="true">
-										{bareUnit(spec, system)}
+										{bareUnit(spec, reader)}
 									</span>
 								)}
 							</div>
@@ -141,20 +141,20 @@ export function ReadingsField({
 function Summary({
 	values,
 	spec,
-	system,
+	reader,
 }: {
 	values: readonly number[];
 	spec: QuantitySpec;
-	system: UnitSystem;
+	reader: Reader;
 }) {
 	if (values.length === 0) return null;
 	const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
 	const spread = Math.max(...values) - Math.min(...values);
-	const both = bothOf(mean, spec, system);
+	const both = bothOf(mean, spec, reader);
 	const apart =
 		spec.dimension === "length"
-			? formatLength(spread, system, "gap")
-			: formatMass(spread, system, "added");
+			? formatLength(spread, reader, "gap")
+			: formatMass(spread, reader, "added");
 	return (
 		<p className={styles.echo}>
 			{values.length === 1 ? "One reading: " : `Mean of ${values.length}: `}

@@ -2,13 +2,10 @@
 
 import { Slider } from "@base-ui/react/slider";
 import { useId, useState } from "react";
-import {
-	GRAMS_PER_OUNCE,
-	MM_PER_INCH,
-	type UnitSystem,
-} from "@/lib/units/quantity";
+import { GRAMS_PER_OUNCE, MM_PER_INCH } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { Button } from "../button";
-import { useUnits } from "../preferences/units";
+import { useReader } from "../preferences/reader";
 import { type EstimateWords, Field } from "./field";
 import fieldStyles from "./field.module.css";
 import {
@@ -29,11 +26,11 @@ const STEPS = {
 	mass: { metric: 1, trade: GRAMS_PER_OUNCE / 4 },
 } as const;
 
-const stepOf = (spec: QuantitySpec, system: UnitSystem): number => {
-	if (spec.dimension === "mass") return STEPS.mass[system];
+const stepOf = (spec: QuantitySpec, reader: Reader): number => {
+	if (spec.dimension === "mass") return STEPS.mass[reader.system];
 	return STEPS[
 		spec.kind === "diameter" || spec.kind === "gap" ? "diameter" : "length"
-	][system];
+	][reader.system];
 };
 
 /**
@@ -66,16 +63,16 @@ export function SliderField({
 	/** The button that empties the answer; null for none. */
 	clear?: string | null;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const sliderLabel = useId();
 	const [typing, setTyping] = useState(false);
-	const read = readTyped(value, spec, system);
+	const read = readTyped(value, spec, reader);
 	const empty = value.trim() === "";
 	const own =
 		read.ok || empty || typing
 			? null
-			: refusedWords(label, read.refusal, spec, system);
-	const step = stepOf(spec, system);
+			: refusedWords(label, read.refusal, spec, reader);
+	const step = stepOf(spec, reader);
 	const low = Math.ceil(spec.min / step - 1e-9) * step;
 	const high = Math.floor(spec.max / step + 1e-9) * step;
 	const at = Math.min(high, Math.max(low, read.ok ? read.value : resting));
@@ -116,14 +113,14 @@ export function SliderField({
 							spellCheck={false}
 							name={name}
 							value={value}
-							placeholder={written(resting, spec, system)}
+							placeholder={written(resting, spec, reader)}
 							onChange={(event) => {
 								if (own === null) setTyping(true);
 								onChange(event.target.value);
 							}}
 							onBlur={() => {
 								setTyping(false);
-								const settled = settledText(value, spec, system);
+								const settled = settledText(value, spec, reader);
 								if (settled !== value) onChange(settled);
 							}}
 						/>
@@ -138,7 +135,7 @@ export function SliderField({
 								setTyping(false);
 								if (typeof next === "number")
 									onChange(
-										written(next, spec, system).replaceAll("\u00a0", " "),
+										written(next, spec, reader).replaceAll("\u00a0", " "),
 									);
 							}}
 						>
@@ -162,7 +159,7 @@ export function SliderField({
 										data-resting={!read.ok || undefined}
 										aria-labelledby={sliderLabel}
 										getAriaValueText={(_, quantity) => {
-											const both = bothOf(quantity, spec, system);
+											const both = bothOf(quantity, spec, reader);
 											return `${both.main}, ${both.other}`;
 										}}
 									/>

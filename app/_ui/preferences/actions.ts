@@ -1,7 +1,14 @@
 "use server";
 
 import { cookies } from "next/headers";
-import { asTheme, asUnitSystem, THEME_COOKIE, UNITS_COOKIE } from "./choices";
+import {
+	asLanguage,
+	asTheme,
+	asUnitSystem,
+	LANGUAGE_COOKIE,
+	THEME_COOKIE,
+	UNITS_COOKIE,
+} from "./choices";
 
 const YEAR_S = 365 * 24 * 60 * 60;
 const remembered = {
@@ -22,4 +29,10 @@ export async function chooseTheme(form: FormData): Promise<void> {
 	const jar = await cookies();
 	if (theme === null) jar.delete(THEME_COOKIE);
 	else jar.set(THEME_COOKIE, theme, remembered);
+}
+
+export async function chooseLanguage(form: FormData): Promise<void> {
+	const language = asLanguage(form.get(LANGUAGE_COOKIE));
+	if (language !== null)
+		(await cookies()).set(LANGUAGE_COOKIE, language, remembered);
 }

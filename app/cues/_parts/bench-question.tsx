@@ -63,13 +63,13 @@ function Quantity({
 }: Omit<React.ComponentProps<typeof QuantityField>, "placeholder"> & {
 	usual: number | string | undefined;
 }) {
-	const { system } = useBench();
+	const { reader } = useBench();
 	return (
 		<QuantityField
 			{...shared}
 			placeholder={
 				typeof usual === "number"
-					? written(usual, shared.spec, system)
+					? written(usual, shared.spec, reader)
 					: undefined
 			}
 		/>
@@ -91,23 +91,25 @@ function NumberField({
 	value: string;
 	onChange: (text: string) => void;
 }) {
-	const { system } = useBench();
+	const { reader } = useBench();
 	const [typing, setTyping] = useState(false);
 	const shape: BenchField = BENCH_FIELDS[field];
 	const read =
 		shared.value.trim() === ""
 			? null
-			: readBenchField(field, shared.value, system);
+			: readBenchField(field, shared.value, reader.system);
 	const error =
 		read === null || read.ok || typing || shape.kind === "choice"
 			? null
-			: `${label}: “${shared.value}” is not a number from ${formatNumber(shape.min)} to ${formatNumber(shape.max)}.`;
+			: `${label}: “${shared.value}” is not a number from ${formatNumber(shape.min, reader)} to ${formatNumber(shape.max, reader)}.`;
 	return (
 		<TextField
 			{...shared}
 			label={label}
 			error={error}
-			placeholder={typeof usual === "number" ? formatNumber(usual) : undefined}
+			placeholder={
+				typeof usual === "number" ? formatNumber(usual, reader) : undefined
+			}
 			inputMode="decimal"
 			maxLength={20}
 			onChange={(text) => {

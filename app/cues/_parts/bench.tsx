@@ -10,7 +10,7 @@ import {
 	useMemo,
 	useState,
 } from "react";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { answerCue, type CueAnswer } from "@/lib/advice/answer-cue";
 import {
 	type BenchAnswers,
@@ -21,12 +21,12 @@ import {
 	readBench,
 } from "@/lib/forms/cue-bench";
 import type { Refusal } from "@/lib/numerics/outcome";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 
 interface Bench {
 	readonly answers: BenchAnswers;
 	readonly answer: (name: BenchFieldName, text: string) => void;
-	readonly system: UnitSystem;
+	readonly reader: Reader;
 	/** As the answers read now; may lag typing by a frame, never the field itself. */
 	readonly question: BenchQuestion;
 	readonly problems: readonly BenchProblem[];
@@ -54,12 +54,12 @@ export function BenchProvider({
 	initial: BenchAnswers;
 	children: ReactNode;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const [answers, setAnswers] = useState(initial);
 	const settled = useDeferredValue(answers);
 	const { question, problems } = useMemo(
-		() => readBench(settled, system),
-		[settled, system],
+		() => readBench(settled, reader.system),
+		[settled, reader.system],
 	);
 	const { cue, refusals } = useMemo(() => computed(question), [question]);
 	const answer = useCallback(
@@ -76,8 +76,8 @@ export function BenchProvider({
 		return () => clearTimeout(timer);
 	}, [answers, initial]);
 	const bench = useMemo<Bench>(
-		() => ({ answers, answer, system, question, problems, cue, refusals }),
-		[answers, answer, system, question, problems, cue, refusals],
+		() => ({ answers, answer, reader, question, problems, cue, refusals }),
+		[answers, answer, reader, question, problems, cue, refusals],
 	);
 	return (
 		<BenchContext.Provider value={bench}>{children}</BenchContext.Provider>

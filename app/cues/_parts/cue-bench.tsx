@@ -11,7 +11,7 @@ import { pictureQuery } from "@/lib/forms/cue-picture-request";
 import { weightFacts } from "@/lib/present/cue-bench-view";
 import { USUAL_GRAIN } from "@/lib/present/cue-shading";
 import { refusalView } from "@/lib/present/notices";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { BenchProvider, useBench } from "./bench";
 import { BenchForm } from "./bench-form";
 import styles from "./cues.module.css";
@@ -28,7 +28,7 @@ export function CueBench({ initial }: { initial: BenchAnswers }) {
 }
 
 function Laid() {
-	const { cue, problems, question, system } = useBench();
+	const { cue, problems, question, reader } = useBench();
 	return (
 		<div className={styles.split}>
 			<div className={styles.head}>
@@ -46,7 +46,7 @@ function Laid() {
 					)}
 					<Refusals />
 					{cue !== null && (
-						<Pictured cue={cue} question={question} system={system} />
+						<Pictured cue={cue} question={question} reader={reader} />
 					)}
 				</Stack>
 			</div>
@@ -55,7 +55,7 @@ function Laid() {
 				<BenchForm />
 			</div>
 			{cue !== null && (
-				<Results cue={cue} question={question} system={system} />
+				<Results cue={cue} question={question} reader={reader} />
 			)}
 		</div>
 	);
@@ -65,11 +65,11 @@ function Laid() {
 const Pictured = memo(function Pictured({
 	cue,
 	question,
-	system,
+	reader,
 }: {
 	cue: CueAnswer;
 	question: BenchQuestion;
-	system: UnitSystem;
+	reader: Reader;
 }) {
 	const grain = useMemo(
 		() => ({ ...USUAL_GRAIN, shaft: question.grain }),
@@ -98,7 +98,7 @@ const Pictured = memo(function Pictured({
 				</p>
 			</Section>
 			<Section title="Weight and balance">
-				<Facts facts={weightFacts(cue, system)} />
+				<Facts facts={weightFacts(cue, reader)} />
 			</Section>
 		</>
 	);
@@ -106,10 +106,10 @@ const Pictured = memo(function Pictured({
 
 /** Stays in sight on a narrow screen while answers change. */
 function Strip({ cue }: { cue: CueAnswer }) {
-	const { system } = useBench();
+	const { reader } = useBench();
 	return (
 		<p className={styles.strip} aria-hidden="true">
-			{weightFacts(cue, system)
+			{weightFacts(cue, reader)
 				.slice(0, 2)
 				.map(({ label, value }) => (
 					<span key={label}>
@@ -121,9 +121,9 @@ function Strip({ cue }: { cue: CueAnswer }) {
 }
 
 function Refusals() {
-	const { refusals, system, answer } = useBench();
+	const { refusals, reader, answer } = useBench();
 	return refusals.map((refusal) => {
-		const { text, remedy } = refusalView(refusal, system);
+		const { text, remedy } = refusalView(refusal, reader);
 		return (
 			<Notice key={text} kind="error" live>
 				<p>{text}</p>

@@ -26,24 +26,24 @@ import { RULE_LABELS } from "@/lib/present/refusal-words";
 import { CITATIONS } from "@/lib/reference/citations";
 import { feltArmMassG } from "@/lib/shot/effort";
 import { shotProfile } from "@/lib/shot/profile";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import styles from "./cues.module.css";
 import { Facts } from "./facts";
 
 interface Asked {
 	readonly cue: CueAnswer;
 	readonly question: BenchQuestion;
-	readonly system: UnitSystem;
+	readonly reader: Reader;
 }
 
 /** Everything the models say of the cue, under its picture. Typing does not draw it again. */
-export const Results = memo(function Results({ cue, question, system }: Asked) {
-	const parts = useMemo(() => partRows(cue, system), [cue, system]);
-	const bending = useMemo(() => bendingFacts(cue, system), [cue, system]);
+export const Results = memo(function Results({ cue, question, reader }: Asked) {
+	const parts = useMemo(() => partRows(cue, reader), [cue, reader]);
+	const bending = useMemo(() => bendingFacts(cue, reader), [cue, reader]);
 	return (
 		<Stack>
 			<Section title="How it swings">
-				<Facts facts={inertiaFacts(cue)} />
+				<Facts facts={inertiaFacts(cue, reader)} />
 			</Section>
 			<Section title="What weighs what">
 				<DataTable
@@ -70,9 +70,9 @@ export const Results = memo(function Results({ cue, question, system }: Asked) {
 					sources={sourceTitles(cue.endMassG.sources)}
 				/>
 			</Section>
-			<OnTheBall cue={cue} question={question} system={system} />
-			<Grain cue={cue} question={question} system={system} />
-			<Year cue={cue} question={question} system={system} />
+			<OnTheBall cue={cue} question={question} reader={reader} />
+			<Grain cue={cue} question={question} reader={reader} />
+			<Year cue={cue} question={question} reader={reader} />
 			<Rules cue={cue} />
 		</Stack>
 	);
@@ -81,7 +81,7 @@ export const Results = memo(function Results({ cue, question, system }: Asked) {
 /** A firm ordinary shot. */
 const CUE_SPEED_M_PER_S = 2;
 
-function OnTheBall({ cue, question, system }: Asked) {
+function OnTheBall({ cue, question, reader }: Asked) {
 	const { gameId } = question;
 	const shot = useMemo(
 		() =>
@@ -108,7 +108,7 @@ function OnTheBall({ cue, question, system }: Asked) {
 							profile: shot.value,
 							cueMassG: cue.mass.massG.value,
 							gameId,
-							system,
+							reader,
 						})}
 					/>
 					<Chart
@@ -116,17 +116,17 @@ function OnTheBall({ cue, question, system }: Asked) {
 							profile: shot.value,
 							cueSpeedMPerS: CUE_SPEED_M_PER_S,
 							gameId,
-							system,
+							reader,
 						})}
 					/>
 					<Chart
-						model={deflectionChart({ profile: shot.value, gameId, system })}
+						model={deflectionChart({ profile: shot.value, gameId, reader })}
 					/>
 				</div>
 			) : (
 				shot.refusals.map((refusal) => (
 					<Notice key={refusal.field} kind="error">
-						<p>{refusalView(refusal, system).text}</p>
+						<p>{refusalView(refusal, reader).text}</p>
 					</Notice>
 				))
 			)}
@@ -134,7 +134,7 @@ function OnTheBall({ cue, question, system }: Asked) {
 	);
 }
 
-function Grain({ cue, question, system }: Asked) {
+function Grain({ cue, question, reader }: Asked) {
 	if (cue.grain === null) return null;
 	const view = grainView({
 		design: cue.design,
@@ -142,7 +142,7 @@ function Grain({ cue, question, system }: Asked) {
 		picture: cue.grain,
 		sightTurnDeg: question.sightTurnDeg,
 		wantedSpacingMm: question.arrowSpacingMm,
-		system,
+		reader,
 	});
 	return (
 		<Section
@@ -176,9 +176,9 @@ function Grain({ cue, question, system }: Asked) {
 	);
 }
 
-function Year({ cue, question, system }: Asked) {
+function Year({ cue, question, reader }: Asked) {
 	if (cue.year === null) return null;
-	const view = yearView(cue.year, question.seasons, system);
+	const view = yearView(cue.year, question.seasons, reader);
 	const [season] = cue.year.seasons;
 	return (
 		<Section title="Through the year" lead={view.sentence}>

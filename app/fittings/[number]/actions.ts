@@ -2,6 +2,7 @@
 
 import { redirect } from "next/navigation";
 import { z } from "zod";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { recommend } from "@/lib/advice/recommend";
 import { isAsSeen, type SeenFigures } from "@/lib/advice/seen";
 import { specFrom } from "@/lib/advice/spec";
@@ -94,6 +95,7 @@ export async function freezeSpec(request: {
 	requestKey: string;
 	seen: SeenFigures;
 }): Promise<SpecResult> {
+	const reader = await readReader();
 	const { fittingNumber, revision, reason, requestKey, seen } =
 		specSchema.parse(request);
 	const fitting = await getFitting(fittingNumber);
@@ -114,7 +116,7 @@ export async function freezeSpec(request: {
 	if (problems.length > 0)
 		return {
 			ok: false,
-			messages: problems.map((problem) => problemText(problem, "metric")),
+			messages: problems.map((problem) => problemText(problem, reader)),
 		};
 	const advice = recommend(input);
 	if (advice.ok && !isAsSeen(advice.value, seen))
@@ -131,7 +133,7 @@ export async function freezeSpec(request: {
 		return {
 			ok: false,
 			messages: content.refusals.map(
-				(refusal) => refusalView(refusal, "metric").text,
+				(refusal) => refusalView(refusal, reader).text,
 			),
 		};
 	const saved = await saveSpec({

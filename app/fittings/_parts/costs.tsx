@@ -2,7 +2,7 @@
 
 import { memo, useMemo } from "react";
 import { Chart } from "@/app/_ui/charts/chart";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Section } from "@/app/_ui/section";
 import type { Advice } from "@/lib/advice/advise";
 import { buttChart } from "@/lib/present/butt-chart";
@@ -42,10 +42,10 @@ const Cost = memo(function Cost({
 	modelOf: (typeof CHARTS)[keyof typeof CHARTS];
 	advice: Advice;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	return (
 		<Chart
-			model={useMemo(() => modelOf(advice, system), [modelOf, advice, system])}
+			model={useMemo(() => modelOf(advice, reader), [modelOf, advice, reader])}
 		/>
 	);
 });

@@ -1,7 +1,7 @@
 "use client";
 
 import { DataTable } from "@/app/_ui/data-table";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import type { Criterion } from "@/lib/advice/criteria";
 import { criterionRow } from "@/lib/present/criterion-words";
 import styles from "./search.module.css";
@@ -12,7 +12,7 @@ export function CriteriaTable({
 }: {
 	criteria: readonly Criterion[];
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	return (
 		<details className={styles.more}>
 			<summary>What a cue is judged by</summary>
@@ -31,7 +31,7 @@ export function CriteriaTable({
 					{ key: "sources", label: "Sources" },
 				]}
 				rows={criteria.map((criterion) => ({
-					...criterionRow(criterion, system),
+					...criterionRow(criterion, reader),
 				}))}
 			/>
 		</details>

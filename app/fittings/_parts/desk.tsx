@@ -11,14 +11,14 @@ import {
 	useState,
 } from "react";
 import { type Control, useForm, useWatch } from "react-hook-form";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { type Advice, advise } from "@/lib/advice/advise";
 import { type ReadAnswers, readAnswers } from "@/lib/forms/answers";
 import type { Answers } from "@/lib/forms/fields";
 import { answersFrom, type FormValues, formFrom } from "@/lib/forms/fitting";
 import type { TakenWish } from "@/lib/forms/taken-wishes";
 import type { Outcome } from "@/lib/numerics/outcome";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { type Conflict, type SaveState, useAutosave } from "./use-autosave";
 import { type SearchTools, useSearching } from "./use-search";
 
@@ -38,7 +38,7 @@ interface Desk {
 	readonly fitting: DeskFitting;
 	readonly control: Control<FormValues>;
 	readonly answer: (name: keyof FormValues, value: string | string[]) => void;
-	readonly system: UnitSystem;
+	readonly reader: Reader;
 	/** The form as it reads now; lags typing by a frame on a slow device, never the field itself. */
 	readonly read: ReadAnswers;
 	readonly advice: Outcome<Advice>;
@@ -93,7 +93,7 @@ export function FittingDesk({
 	fitting: DeskFitting;
 	children: ReactNode;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const { control, reset, setValue } = useForm<FormValues>({
 		defaultValues: formFrom(fitting.answers),
 	});
@@ -120,16 +120,16 @@ export function FittingDesk({
 	);
 	const settled = useDeferredValue(answers);
 	const read = useMemo(
-		() => readAnswers(settled, system, takenWishes),
-		[settled, system, takenWishes],
+		() => readAnswers(settled, reader.system, takenWishes),
+		[settled, reader.system, takenWishes],
 	);
 	const advice = useMemo(() => advise(read.input), [read]);
 	const [isWanted, want] = useState(false);
 	const search = useSearching(read.input, isWanted);
 	const searching = useMemo(() => ({ search, want }), [search]);
 	const desk = useMemo<Desk>(
-		() => ({ fitting, control, answer, system, read, advice, flush }),
-		[fitting, control, answer, system, read, advice, flush],
+		() => ({ fitting, control, answer, reader, read, advice, flush }),
+		[fitting, control, answer, reader, read, advice, flush],
 	);
 	const keeping = useMemo<Keeping>(
 		() => ({ saveState, conflicts, draftDamaged }),

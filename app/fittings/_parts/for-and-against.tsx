@@ -21,10 +21,10 @@ export function ForAndAgainst({
 	report: SearchReport;
 	figure: Argued["choice"];
 }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	const argued = report.arguments.find(({ choice }) => choice === figure);
 	if (argued === undefined) return null;
-	const words = argumentWords(argued, system);
+	const words = argumentWords(argued, reader);
 	return (
 		<dl className={styles.arguments}>
 			{figure === "balance" && (
@@ -47,13 +47,13 @@ export function ForAndAgainst({
 
 /** Why this wood, splice, layout and taper, and what speaks against each. */
 export function ChoiceReasons({ report }: { report: SearchReport }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	return (
 		<div className={styles.choices}>
 			{report.arguments
 				.filter(({ choice }) => CHOICES.includes(choice))
 				.map((argued) => {
-					const words = argumentWords(argued, system);
+					const words = argumentWords(argued, reader);
 					return (
 						<div key={words.choice}>
 							<h3>

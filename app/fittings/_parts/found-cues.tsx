@@ -23,10 +23,11 @@ export function useBuildThis(): (wishes: readonly WishAnswer[]) => void {
 
 /** What the search is doing, announced as it changes. */
 export function SearchStatus({ state }: { state: SearchState }) {
+	const { reader } = useDesk();
 	return (
 		<span role="status">
 			{state.status === "working" && "Looking through cues…"}
-			{state.status === "found" && countsText(state.report)}
+			{state.status === "found" && countsText(state.report, reader)}
 			{state.status === "refused" &&
 				"No cue was found; the figures are the needs themselves."}
 			{state.status === "failed" &&
@@ -37,7 +38,7 @@ export function SearchStatus({ state }: { state: SearchState }) {
 
 /** The few best cues that differ in a choice the customer sees. */
 export function FoundCues({ report }: { report: SearchReport }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	const build = useBuildThis();
 	return (
 		<Section
@@ -49,14 +50,14 @@ export function FoundCues({ report }: { report: SearchReport }) {
 					<ul className={styles.list}>
 						{report.softened.map((limit) => (
 							<li key={limit.criterion + limit.side}>
-								{softenedText(limit, system)}
+								{softenedText(limit, reader)}
 							</li>
 						))}
 					</ul>
 				</Notice>
 			)}
 			<ol className={styles.options}>
-				{optionViews(report, system).map((option) => (
+				{optionViews(report, reader).map((option) => (
 					<li className={styles.option} key={option.name + option.worth}>
 						<h3>{option.name}</h3>
 						<dl className={styles.pairs}>

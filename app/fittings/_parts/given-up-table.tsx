@@ -2,14 +2,14 @@
 
 import { useMemo } from "react";
 import { DataTable } from "@/app/_ui/data-table";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { formatNumber } from "@/lib/present/figures";
 import { type Bound, givenUp, keptCount } from "@/lib/present/trade-off-view";
 import type { Found } from "./use-search";
 
 /** What every other quantity can still have under a bound. */
 export function GivenUpTable({ found, bound }: { found: Found; bound: Bound }) {
-	const system = useUnits();
+	const reader = useReader();
 	const { cloud, report } = found;
 	const money = report.options[0]?.price;
 	const rows = useMemo(
@@ -20,16 +20,16 @@ export function GivenUpTable({ found, bound }: { found: Found; bound: Bound }) {
 						points: cloud,
 						criteria: report.criteria,
 						bound,
-						system,
+						reader,
 						money,
 					}),
-		[cloud, report, bound, system, money],
+		[cloud, report, bound, reader, money],
 	);
 	return (
 		<>
 			<p role="status">
-				{formatNumber(keptCount(cloud, bound))} of {formatNumber(cloud.count)}{" "}
-				cues are left.
+				{formatNumber(keptCount(cloud, bound), reader)} of{" "}
+				{formatNumber(cloud.count, reader)} cues are left.
 			</p>
 			<DataTable
 				caption="What the others can still have"

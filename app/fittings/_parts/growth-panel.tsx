@@ -46,16 +46,16 @@ export function GrowthPanel() {
 }
 
 function Outlook({ advice, today }: { advice: Advice; today: string }) {
-	const { control, system, answer } = useDesk();
+	const { control, reader, answer } = useDesk();
 	const { field } = useController({ control, name: "birthDate" });
 	const bornOn =
 		field.value !== "" &&
-		problemsOf("birthDate", field.value, system).length === 0
+		problemsOf("birthDate", field.value, reader.system).length === 0
 			? field.value
 			: null;
 	const growth = useMemo(
-		() => growthOf({ advice, bornOn, today }, system),
-		[advice, bornOn, today, system],
+		() => growthOf({ advice, bornOn, today }, reader),
+		[advice, bornOn, today, reader],
 	);
 	if (growth.kind === "none" && field.value === "") return null;
 	const said = advice.input.player.ageYears;

@@ -55,7 +55,7 @@ export function LikeMine({ ask }: { ask: SearchTools["likeMine"] }) {
 }
 
 function Asked({ known, ask }: { known: Known; ask: SearchTools["likeMine"] }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	const [steps, setSteps] = useState<Steps>({ length: 0, butt: 0, mass: 0 });
 	const found = useLikeMine(known, steps, ask);
 	const slide = (name: keyof Steps, label: string, value: string) => (
@@ -87,19 +87,19 @@ function Asked({ known, ask }: { known: Known; ask: SearchTools["likeMine"] }) {
 					"Shorter or longer",
 					formatLengthDifference(
 						steps.length * STEP.lengthMm,
-						system,
+						reader,
 						"station",
 					),
 				)}
 				{slide(
 					"butt",
 					"Slimmer or thicker at the butt",
-					formatLengthDifference(steps.butt * STEP.diameterMm, system, "bench"),
+					formatLengthDifference(steps.butt * STEP.diameterMm, reader, "bench"),
 				)}
 				{slide(
 					"mass",
 					"Lighter or heavier",
-					formatMassDifference(steps.mass * STEP.massG, system, "added"),
+					formatMassDifference(steps.mass * STEP.massG, reader, "added"),
 				)}
 			</div>
 			{typeof found === "string" && (
@@ -114,18 +114,18 @@ function Asked({ known, ask }: { known: Known; ask: SearchTools["likeMine"] }) {
 }
 
 function Answer({ found }: { found: Outcome<Found> }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	if (!found.ok)
 		return (
 			<Notice kind="notice" title="Such a cue cannot be made or explained">
 				{found.refusals
-					.map((refusal) => refusalView(refusal, system).text)
+					.map((refusal) => refusalView(refusal, reader).text)
 					.map((text) => (
 						<p key={text}>{text}</p>
 					))}
 			</Notice>
 		);
-	const view = likeMineView(found.value, system);
+	const view = likeMineView(found.value, reader);
 	if (view === null) return <p>No load of metal comes near it.</p>;
 	return (
 		<>

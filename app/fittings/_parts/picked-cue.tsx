@@ -63,7 +63,7 @@ function Shown({
 	place: number;
 	choice: CueChoice;
 }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	const put = useBuildThis();
 	const { cloud, report } = found;
 	const money = report.options[0]?.price;
@@ -75,14 +75,16 @@ function Shown({
 				{woodName(request.buttWood)}, {SPLICE_LABELS[request.splice]},{" "}
 				{LAYOUT_LABELS[request.layout].toLowerCase()},{" "}
 				{TAPER_LABELS[request.taperShape].toLowerCase()} taper, butt{" "}
-				{formatLength(request.buttDiameterMm, system, "diameter")}
+				{formatLength(request.buttDiameterMm, reader, "diameter")}
 			</h3>
-			<p>Worth: {formatPercent(cloud.overall[place] ?? 0)} of the ideal.</p>
+			<p>
+				Worth: {formatPercent(cloud.overall[place] ?? 0, reader)} of the ideal.
+			</p>
 			<div className={styles.columns}>
 				{CRITERION_IDS.map((id) => (
 					<p key={id}>
 						<span className={styles.small}>{CRITERION_WORDS[id].name}</span>{" "}
-						{formatMeasure(id, measureAt(cloud, place, id), system, money)}
+						{formatMeasure(id, measureAt(cloud, place, id), reader, money)}
 					</p>
 				))}
 			</div>
@@ -97,11 +99,11 @@ function Shown({
 				/>
 			) : (
 				build.refusals.map((refusal) => (
-					<p key={refusal.code}>{refusalView(refusal, system).text}</p>
+					<p key={refusal.code}>{refusalView(refusal, reader).text}</p>
 				))
 			)}
 			<Actions>
-				<Button onClick={() => put(wishesOf(choice, system))}>
+				<Button onClick={() => put(wishesOf(choice, reader))}>
 					Build this one
 				</Button>
 			</Actions>

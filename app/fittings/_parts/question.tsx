@@ -48,8 +48,8 @@ const optionsOf = (name: FieldName, options: readonly string[]) =>
 	options.map((value) => ({ value, label: choiceLabel(name, value) }));
 
 function useEstimate(name: FieldName) {
-	const { advice, system } = useDesk();
-	return advice.ok ? estimateWords(name, advice.value, system) : null;
+	const { advice, reader } = useDesk();
+	return advice.ok ? estimateWords(name, advice.value, reader) : null;
 }
 
 function Readings({ name, words }: { name: ListField; words: Words }) {
@@ -90,13 +90,13 @@ function Checks({
 }
 
 function One({ name, words }: { name: TextFieldName; words: Words }) {
-	const { control, system } = useDesk();
+	const { control, reader } = useDesk();
 	const { field } = useController({ control, name });
 	const estimate = useEstimate(name);
 	const shape = FIELDS[name];
 	const problem = () => {
-		const [first] = problemsOf(name, field.value, system);
-		return first === undefined ? null : problemText(first, system);
+		const [first] = problemsOf(name, field.value, reader.system);
+		return first === undefined ? null : problemText(first, reader);
 	};
 	switch (shape.kind) {
 		case "length":

@@ -15,11 +15,11 @@ const WHILE_MEASURING: readonly string[] = [
 
 /** Readings of body or stance that the others make improbable. Stands inside a FittingDesk. */
 export function ReadingCautions({ of }: { of: "body" | "reach" }) {
-	const { advice, system } = useDesk();
+	const { advice, reader } = useDesk();
 	if (!advice.ok) return null;
 	const texts = advice.value[of].cautions
 		.filter(({ code }) => WHILE_MEASURING.includes(code))
-		.map((caution) => cautionText(caution, system));
+		.map((caution) => cautionText(caution, reader));
 	return texts.map((text) => (
 		<Notice key={text} kind="caution" live>
 			{text}

@@ -33,7 +33,7 @@ import { WouldChange } from "./would-change";
  * search has answered for them the figures are the needs themselves.
  */
 export function Recommendation() {
-	const { advice: preview, read, system } = useDesk();
+	const { advice: preview, read, reader } = useDesk();
 	const search = useSearch();
 	const { state } = search;
 	const best = state.status === "found" ? state.report.options[0] : undefined;
@@ -53,7 +53,7 @@ export function Recommendation() {
 					<ul className={styles.list}>
 						{read.problems.map((problem) => (
 							<li key={`${problem.field}-${problem.index ?? 0}`}>
-								{problemText(problem, system)}
+								{problemText(problem, reader)}
 							</li>
 						))}
 					</ul>
@@ -64,7 +64,7 @@ export function Recommendation() {
 			) : (
 				<Refusals
 					refusals={advice.refusals.map((refusal) =>
-						refusalView(refusal, system),
+						refusalView(refusal, reader),
 					)}
 				/>
 			)}
@@ -108,12 +108,12 @@ function Advised({
 	/** The advice is for the best cue found, and not for the needs themselves. */
 	isBest: boolean;
 }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	const { state, shown } = search;
 	const report = state.status === "found" && isBest ? state.report : null;
 	const nearest =
 		state.status === "found" && !isBest ? state.report.options[0] : undefined;
-	const view = useMemo(() => adviceView(advice, system), [advice, system]);
+	const view = useMemo(() => adviceView(advice, reader), [advice, reader]);
 	return (
 		<div className={styles.split}>
 			<div className={styles.figures}>
@@ -147,7 +147,7 @@ function Advised({
 					>
 						<p>
 							The figures above are the needs themselves. The nearest cue weighs{" "}
-							{formatMeasure("weight", nearest.results.weight.value, system)}{" "}
+							{formatMeasure("weight", nearest.results.weight.value, reader)}{" "}
 							and stands first among the cues worth making.
 						</p>
 					</Notice>

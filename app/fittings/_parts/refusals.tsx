@@ -30,16 +30,16 @@ const MOST_WAYS = 6;
 
 /** What a search refused: each way out is one tap, the least felt first. */
 export function SearchRefusals({ refusals }: { refusals: readonly Refusal[] }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	const put = useBuildThis();
-	const ways = waysOut(refusals, system);
+	const ways = waysOut(refusals, reader);
 	const others = refusals.filter(
 		({ code }) => code !== "relax" && code !== "nothing-can-be-built",
 	);
 	if (refusals.length === others.length)
 		return (
 			<Refusals
-				refusals={others.map((refusal) => refusalView(refusal, system))}
+				refusals={others.map((refusal) => refusalView(refusal, reader))}
 			/>
 		);
 	return (

@@ -29,11 +29,11 @@ export function RingClosure() {
 }
 
 function Closed({ advice }: { advice: Advice }) {
-	const { system } = useDesk();
-	const view = useMemo(() => closureView(advice, system), [advice, system]);
+	const { reader } = useDesk();
+	const view = useMemo(() => closureView(advice, reader), [advice, reader]);
 	const context = useMemo(
-		() => handleContext(advice, system),
-		[advice, system],
+		() => handleContext(advice, reader),
+		[advice, reader],
 	);
 	return (
 		<Section title="How it closes on the advised butt" lead={view.lead}>

@@ -25,12 +25,12 @@ const WAYS: readonly { value: Way; label: string; drawing: DrawingName }[] = [
 
 /** The ring read in one of three ways, each reading taken down, and what the readings say together. */
 export function RingReading() {
-	const { control, read, advice, system } = useDesk();
+	const { control, read, advice, reader } = useDesk();
 	const { field } = useController({ control, name: "gripReadings" });
 	const [chosen, setChosen] = useState<Way>("cone");
 	const way = WAYS.find(({ value }) => value === chosen) ?? WAYS[0];
 	const taken = field.value.filter((text) => text.trim() !== "");
-	const notices = advice.ok ? readingNotices(advice.value, system) : [];
+	const notices = advice.ok ? readingNotices(advice.value, reader) : [];
 	return (
 		<div className={styles.ring}>
 			<ChoiceField

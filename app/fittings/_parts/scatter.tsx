@@ -3,7 +3,7 @@
 import { useId, useMemo } from "react";
 import { useWidth } from "@/app/_ui/cue-picture/use-width";
 import { DataTable } from "@/app/_ui/data-table";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { CRITERION_IDS, type CriterionId } from "@/lib/advice/criteria";
 import { thin } from "@/lib/present/chart-axes";
 import { axisTicks, tickText } from "@/lib/present/chart-model";
@@ -58,13 +58,13 @@ export function Scatter({
 	money: Money;
 	onPick: (place: number) => void;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const id = useId();
 	const [room, widthPx] = useWidth(USUAL_WIDTH_PX);
 	const drawn = Math.min(points.count, MOST_DRAWN);
 	const plot = useMemo(() => {
 		const side = (name: CriterionId, from: number, to: number) => {
-			const axis = measureAxis(name, system, money);
+			const axis = measureAxis(name, reader, money);
 			const range = rangeOf(points, name) ?? { low: 0, high: 0 };
 			const inside = [
 				range.low,
@@ -79,7 +79,8 @@ export function Scatter({
 			const scale = (to - from) / (domain[1] - domain[0]);
 			return {
 				ticks,
-				label: (tick: number) => tickText(tick, step, axis.unit),
+				label: (tick: number) =>
+					tickText(tick, { step, unit: axis.unit }, reader),
 				tick: (value: number) => from + (value - domain[0]) * scale,
 				px: (value: number) => from + (axis.at(value) - domain[0]) * scale,
 				name: `${CRITERION_WORDS[name].name}${axis.unit === "" ? "" : ` (${axis.unit})`}`,
@@ -89,7 +90,7 @@ export function Scatter({
 			x: side(across, LEFT, widthPx - RIGHT),
 			y: side(up, HEIGHT_PX - BOTTOM, TOP),
 		};
-	}, [points, across, up, system, money, widthPx, marks]);
+	}, [points, across, up, reader, money, widthPx, marks]);
 	const at = useMemo(() => {
 		const places = new Float32Array(2 * drawn);
 		for (let k = 0; k < drawn; k++) {
@@ -204,7 +205,7 @@ export function Scatter({
 				{/* biome-ignore-end lint/a11y/useKeyWithClickEvents: the slider beneath picks the same cues by key */}
 			</div>
 			<figcaption id={`${id}-words`} className={styles.small}>
-				{tradeOffText({ points, across, up, system, money })}
+				{tradeOffText({ points, across, up, reader, money })}
 				{drawn < points.count && ` The worthiest ${drawn} are drawn.`}
 			</figcaption>
 			<details className={styles.more}>
@@ -217,8 +218,8 @@ export function Scatter({
 						{ key: "y", label: plot.y.name, numeric: true },
 					]}
 					rows={tableRows({ points, across, up, drawn }).map(([x, y]) => ({
-						x: formatMeasure(across, x, system, money),
-						y: formatMeasure(up, y, system, money),
+						x: formatMeasure(across, x, reader, money),
+						y: formatMeasure(up, y, reader, money),
 					}))}
 				/>
 			</details>

@@ -11,18 +11,18 @@ import own from "./measuring.module.css";
 
 /** The pose of every answer so far; a pose may stand although no cue can be built for it. */
 function usePose() {
-	const { advice, read, system } = useDesk();
+	const { advice, read, reader } = useDesk();
 	return useMemo(() => {
 		const subject = advice.ok ? advice : poseSubject(read.input);
 		return subject.ok
-			? { view: poseView(subject.value, system), refusals: [] }
+			? { view: poseView(subject.value, reader), refusals: [] }
 			: { view: null, refusals: subject.refusals };
-	}, [advice, read.input, system]);
+	}, [advice, read.input, reader]);
 }
 
 /** The pose drawn, following the answers. Stands inside a FittingDesk. */
 export function StancePicture() {
-	const { advice, system } = useDesk();
+	const { advice, reader } = useDesk();
 	const { view, refusals } = usePose();
 	const unbuilt = advice.ok || view === null ? [] : advice.refusals;
 	return (
@@ -37,7 +37,7 @@ export function StancePicture() {
 				>
 					{[...refusals, ...unbuilt].map((refusal) => (
 						<p key={`${refusal.code}-${refusal.field}`}>
-							{refusalView(refusal, system).text}
+							{refusalView(refusal, reader).text}
 						</p>
 					))}
 				</Notice>

@@ -2,7 +2,7 @@
 
 import { useCallback, useDeferredValue, useMemo, useState } from "react";
 import { Field } from "@/app/_ui/fields/field";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Section } from "@/app/_ui/section";
 import type { CueChoice } from "@/lib/advice/choice";
 import type { CriterionId } from "@/lib/advice/criteria";
@@ -42,7 +42,7 @@ export function TradeOffs({
 	found: Found;
 	cueAt: (place: number) => Promise<CueChoice>;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const { report, cloud } = found;
 	const money = report.options[0]?.price;
 	const axes = useMemo(() => axesIn(cloud), [cloud]);
@@ -105,7 +105,7 @@ export function TradeOffs({
 	return (
 		<Section
 			title="Trade-offs"
-			lead={`${formatNumber(cloud.count)} cues of which none is beaten on all counts: more of one thing costs some of another. Numbered marks are the cues worth making; press a point to see its cue.`}
+			lead={`${formatNumber(cloud.count, reader)} cues of which none is beaten on all counts: more of one thing costs some of another. Numbered marks are the cues worth making; press a point to see its cue.`}
 		>
 			<div className={styles.linked}>
 				{pairs.map(([a, b], i) => {
@@ -197,7 +197,7 @@ export function TradeOffs({
 					}
 				/>
 				<Field
-					label={`${wanted.side === "most" ? "At most" : "At least"} ${formatMeasure(bound.id, bound.value, system, money)}`}
+					label={`${wanted.side === "most" ? "At most" : "At least"} ${formatMeasure(bound.id, bound.value, reader, money)}`}
 				>
 					{(wiring) => (
 						<input
@@ -210,7 +210,7 @@ export function TradeOffs({
 							aria-valuetext={formatMeasure(
 								bound.id,
 								bound.value,
-								system,
+								reader,
 								money,
 							)}
 							onChange={(event) =>

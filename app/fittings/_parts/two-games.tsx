@@ -21,7 +21,7 @@ import { type SearchTools, Superseded } from "./use-search";
 
 /** One cue for two games, or two: worked out when asked for. */
 export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
-	const { read } = useDesk();
+	const { read, reader } = useDesk();
 	const { gameId } = read.input.stance;
 	const [second, setSecond] = useState("");
 	const [percent, setPercent] = useState(50);
@@ -65,7 +65,7 @@ export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
 					onChange={setSecond}
 				/>
 				<Field
-					label={`Play in ${gameName(gameId)}: ${formatPercent(percent / 100)}`}
+					label={`Play in ${gameName(gameId)}: ${formatPercent(percent / 100, reader)}`}
 				>
 					{(wiring) => (
 						<input
@@ -76,7 +76,7 @@ export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
 							max={95}
 							step={5}
 							value={percent}
-							aria-valuetext={formatPercent(percent / 100)}
+							aria-valuetext={formatPercent(percent / 100, reader)}
 							onChange={(event) => setPercent(Number(event.target.value))}
 						/>
 					)}
@@ -103,18 +103,18 @@ export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
 }
 
 function Verdict({ found }: { found: Outcome<Found> }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	if (!found.ok)
 		return (
 			<Notice kind="notice" title="One of the games has no cue">
 				{found.refusals
-					.map((refusal) => refusalView(refusal, system).text)
+					.map((refusal) => refusalView(refusal, reader).text)
 					.map((text) => (
 						<p key={text}>{text}</p>
 					))}
 			</Notice>
 		);
-	const view = twoGamesView(found.value, system);
+	const view = twoGamesView(found.value, reader);
 	return (
 		<div className={styles.cue}>
 			<p role="status">{view.verdict}</p>

@@ -29,7 +29,7 @@ const MORE: readonly FieldName[] = [
 
 /** The wishes beside the recommendation: move one and every figure and chart follows. */
 export function WishPanel({ advice }: { advice: Advice }) {
-	const { system } = useDesk();
+	const { reader } = useDesk();
 	const natural = band90(advice.build.natural.massG);
 	const window = advice.reach.lengthWindowMm;
 	const range = advice.butt.rangeMm;
@@ -41,7 +41,7 @@ export function WishPanel({ advice }: { advice: Advice }) {
 					resting={advice.mass.value}
 					zone={{
 						...natural,
-						label: `Natural weight ${formatFigureBand("mass", natural, system)}`,
+						label: `Natural weight ${formatFigureBand("mass", natural, reader)}`,
 					}}
 				/>
 				<Wish
@@ -49,7 +49,7 @@ export function WishPanel({ advice }: { advice: Advice }) {
 					resting={advice.length.value}
 					zone={{
 						...window,
-						label: `The stance leaves ${formatFigureBand("length", window, system)}`,
+						label: `The stance leaves ${formatFigureBand("length", window, reader)}`,
 					}}
 				/>
 				<Wish
@@ -57,7 +57,7 @@ export function WishPanel({ advice }: { advice: Advice }) {
 					resting={advice.butt.figure.value}
 					zone={{
 						...range,
-						label: `Closes as wanted ${formatFigureBand("butt", range, system)}`,
+						label: `Closes as wanted ${formatFigureBand("butt", range, reader)}`,
 					}}
 				/>
 				<Wish name="wishTip" resting={advice.tip.value} />

@@ -1,6 +1,6 @@
 "use client";
 
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Section } from "@/app/_ui/section";
 import type { Influence } from "@/lib/advice/sensitivity";
 import { influenceViews } from "@/lib/present/change-words";
@@ -12,8 +12,8 @@ export function WouldChange({
 }: {
 	influences: readonly Influence[] | null;
 }) {
-	const system = useUnits();
-	const views = influences === null ? null : influenceViews(influences, system);
+	const reader = useReader();
+	const views = influences === null ? null : influenceViews(influences, reader);
 	return (
 		<Section
 			title="What would change this"

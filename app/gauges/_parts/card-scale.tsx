@@ -2,6 +2,7 @@
 
 import { useState } from "react";
 import { Button } from "@/app/_ui/button";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Actions } from "@/app/_ui/section";
 import { ID1_CARD } from "@/lib/player/gauge";
 import { formatNumber } from "@/lib/present/figures";
@@ -23,6 +24,7 @@ export function CardScale({
 	onKeep: (longSidePx: number) => void;
 }) {
 	const [longSidePx, setLongSidePx] = useState(startPx);
+	const reader = useReader();
 	const { ref, roomPx } = useRoom();
 	const card = cardOnScreen({
 		pixelsPerMm: longSidePx / ID1_CARD.widthMm,
@@ -34,8 +36,8 @@ export function CardScale({
 				Hold any bank or identity card flat on the screen
 				{card.upright ? ", upright" : ""}, one corner on the corner drawn, and
 				change the outline until both edges fit. All such cards have one size,{" "}
-				{formatNumber(ID1_CARD.widthMm, 1)} ×{" "}
-				{formatNumber(ID1_CARD.heightMm, 2)}
+				{formatNumber(ID1_CARD.widthMm, reader, 1)} ×{" "}
+				{formatNumber(ID1_CARD.heightMm, reader, 2)}
 				&nbsp;mm. Nothing on the card is read or kept.
 			</p>
 			<div
@@ -52,7 +54,7 @@ export function CardScale({
 				value={longSidePx}
 				{...CARD_ON_SCREEN_PX}
 				onChange={setLongSidePx}
-				valueText={(px) => `${formatNumber(px, 1)} pixels long`}
+				valueText={(px) => `${formatNumber(px, reader, 1)} pixels long`}
 			/>
 			<Actions>
 				<Button look="main" onClick={() => onKeep(longSidePx)}>

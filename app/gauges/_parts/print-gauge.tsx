@@ -5,7 +5,7 @@ import buttonStyles from "@/app/_ui/button.module.css";
 import { readTyped } from "@/app/_ui/fields/quantity";
 import { QuantityField } from "@/app/_ui/fields/quantity-field";
 import { Notice } from "@/app/_ui/notice";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { printCheck } from "@/lib/present/gauge-view";
 import styles from "./gauge.module.css";
 
@@ -23,10 +23,10 @@ const RULER = {
 
 /** The printed gauge, and the check of what the printer made of it. */
 export function PrintGauge() {
-	const system = useUnits();
+	const reader = useReader();
 	const [text, setText] = useState("");
-	const read = readTyped(text, RULER, system);
-	const check = read.ok ? printCheck(read.value, system) : null;
+	const read = readTyped(text, RULER, reader);
+	const check = read.ok ? printCheck(read.value, reader) : null;
 	return (
 		<div className={styles.panel}>
 			<p>

@@ -3,7 +3,7 @@
 import { useState } from "react";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Actions } from "@/app/_ui/section";
 import { ID1_CARD } from "@/lib/player/gauge";
 import { formatBothLength } from "@/lib/present/figures";
@@ -76,7 +76,7 @@ function Circle({
 	onTake?: (diameterMm: number) => void;
 	children: React.ReactNode;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const { ref, roomPx } = useRoom();
 	const [diameterMm, setDiameterMm] = useState(
 		Math.min(
@@ -88,7 +88,7 @@ function Circle({
 		),
 	);
 	const px = diameterMm * pixelsPerMm;
-	const both = formatBothLength(diameterMm, system, "diameter");
+	const both = formatBothLength(diameterMm, reader, "diameter");
 	return (
 		<div className={styles.panel} ref={ref}>
 			<p>
@@ -126,7 +126,7 @@ function Circle({
 				max={GAUGE_MM.to}
 				step={GAUGE_MM.step}
 				onChange={setDiameterMm}
-				valueText={(mm) => formatBothLength(mm, system, "diameter").main}
+				valueText={(mm) => formatBothLength(mm, reader, "diameter").main}
 			/>
 			{onTake !== undefined && (
 				<Actions>

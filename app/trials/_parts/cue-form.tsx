@@ -11,7 +11,7 @@ import {
 import { QuantityField } from "@/app/_ui/fields/quantity-field";
 import { TextField } from "@/app/_ui/fields/text-field";
 import { Notice } from "@/app/_ui/notice";
-import { useUnits } from "@/app/_ui/preferences/units";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { newRequestKey } from "@/app/_ui/request-key";
 import { Actions, Columns, Stack } from "@/app/_ui/section";
 import { type RackCueFields, TRIAL_BOUNDS } from "@/lib/forms/trial";
@@ -67,7 +67,7 @@ export function CueForm({
 }: {
 	cue: (RackCueFields & { id: string; revision: number }) | null;
 }) {
-	const system = useUnits();
+	const reader = useReader();
 	const router = useRouter();
 	const [texts, setTexts] = useState(() => textsOf(cue));
 	const [isAsked, setAsked] = useState(false);
@@ -83,7 +83,7 @@ export function CueForm({
 		requestKey.current = null;
 	};
 	const read = (field: TrialField) =>
-		readTyped(texts[field], SPECS[field], system);
+		readTyped(texts[field], SPECS[field], reader);
 	const wrong = (field: TrialField): string | null => {
 		const typed = read(field);
 		if (!isAsked || typed.ok) return null;
@@ -91,7 +91,7 @@ export function CueForm({
 			TRIAL_FIELD_LABELS[field],
 			typed.refusal,
 			SPECS[field],
-			system,
+			reader,
 		);
 	};
 	const save = () => {

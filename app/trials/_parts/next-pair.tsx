@@ -3,7 +3,7 @@ import { Section } from "@/app/_ui/section";
 import { proposalWords } from "@/lib/present/trial-words";
 import type { TrialAnswer } from "@/lib/trial/answer";
 import type { RackCue } from "@/lib/trial/preference";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import styles from "./trial.module.css";
 
 /** The two cues whose trial would teach most now. */
@@ -11,19 +11,19 @@ export function NextPair({
 	answer,
 	cues,
 	playerId,
-	system,
+	reader,
 }: {
 	answer: TrialAnswer;
 	cues: readonly RackCue[];
 	playerId: string;
-	system: UnitSystem;
+	reader: Reader;
 }) {
 	const [first] = answer.proposals;
 	if (first === undefined) return null;
 	const { title, lines } = proposalWords(
 		first,
 		(id) => cues.find((cue) => cue.id === id)?.name ?? id,
-		system,
+		reader,
 		true,
 	);
 	return (

@@ -13,6 +13,7 @@ import {
 } from "@/lib/present/trial-words";
 import type { CueResult, TrialAnalysis, Verdict } from "@/lib/trial/analysis";
 import type { TrialSession } from "@/lib/trial/answer";
+import type { Reader } from "@/lib/words/reader";
 import styles from "./trial.module.css";
 
 const KINDS: Readonly<Record<Verdict, NoticeKind>> = {
@@ -27,14 +28,16 @@ export function Findings({
 	analysis,
 	session,
 	names,
+	reader,
 }: {
 	analysis: TrialAnalysis;
 	session: TrialSession;
 	names: Readonly<Record<string, string>>;
+	reader: Reader;
 }) {
 	const nameOf: NameOf = (id) => names[id] ?? id;
-	const chart = settlingChart(session, nameOf);
-	const effects = sessionWords(analysis.session);
+	const chart = settlingChart(session, nameOf, reader);
+	const effects = sessionWords(analysis.session, reader);
 	return (
 		<>
 			<Section title="What it says">
@@ -42,7 +45,11 @@ export function Findings({
 					<p>Only one cue has been shot with so far.</p>
 				)}
 				{analysis.comparisons.map((comparison) => {
-					const { headline, lines } = comparisonWords(comparison, nameOf);
+					const { headline, lines } = comparisonWords(
+						comparison,
+						nameOf,
+						reader,
+					);
 					return (
 						<div className={styles.lines} key={comparison.cueIds.join()}>
 							<Notice kind={KINDS[comparison.verdict]} title={headline} />
@@ -58,7 +65,7 @@ export function Findings({
 					<Notice kind="caution" title="To know before deciding">
 						<ul className={styles.list}>
 							{analysis.cautions.map((caution) => (
-								<li key={caution.code}>{trialCautionText(caution)}</li>
+								<li key={caution.code}>{trialCautionText(caution, reader)}</li>
 							))}
 						</ul>
 					</Notice>
@@ -81,8 +88,8 @@ export function Findings({
 	);
 }
 
-const share = (value: { low: number; high: number }): string =>
-	`${formatNumber(value.low * 100)}–${formatPercent(value.high)}`;
+const share = (value: { low: number; high: number }, reader: Reader): string =>
+	`${formatNumber(value.low * 100, reader)}–${formatPercent(value.high, reader)}`;
 
 function columnsFor(cues: readonly CueResult[]): Column[] {
 	const hasLine = cues.some(({ line }) => line !== null);
@@ -108,9 +115,11 @@ function columnsFor(cues: readonly CueResult[]): Column[] {
 export function CueTable({
 	analysis,
 	nameOf,
+	reader,
 }: {
 	analysis: TrialAnalysis;
 	nameOf: NameOf;
+	reader: Reader;
 }) {
 	const leans = analysis.cues.filter(
 		({ line }) => line !== null && line.leanLuckChance < 0.05,
@@ -122,12 +131,12 @@ export function CueTable({
 				...(line === null
 					? []
 					: [
-							`On line, ${one} against ${other}: ${formatNumber(line.value * 100)} in 100 (nine in ten ${formatNumber(line.low * 100)} to ${formatNumber(line.high * 100)}); by luck in ${chanceWords(line.luckChance)}.`,
+							`On line, ${one} against ${other}: ${formatNumber(line.value * 100, reader)} in 100 (nine in ten ${formatNumber(line.low * 100, reader)} to ${formatNumber(line.high * 100, reader)}); by luck in ${chanceWords(line.luckChance)}.`,
 						]),
 				...(position === null
 					? []
 					: [
-							`Position, ${one} against ${other}: ${formatNumber(position.value, 2)} (nine in ten ${formatNumber(position.low, 2)} to ${formatNumber(position.high, 2)}); by luck in ${chanceWords(position.luckChance)}.`,
+							`Position, ${one} against ${other}: ${formatNumber(position.value, reader, 2)} (nine in ten ${formatNumber(position.low, reader, 2)} to ${formatNumber(position.high, reader, 2)}); by luck in ${chanceWords(position.luckChance)}.`,
 						]),
 			];
 		},
@@ -141,15 +150,15 @@ export function CueTable({
 				rows={analysis.cues.map(({ cueId, pots, shots, ...cue }) => ({
 					name: nameOf(cueId),
 					pots: `${pots} of ${shots}`,
-					share: shots === 0 ? "—" : formatPercent(pots / shots),
-					band: shots === 0 ? "—" : share(cue.share),
+					share: shots === 0 ? "—" : formatPercent(pots / shots, reader),
+					band: shots === 0 ? "—" : share(cue.share, reader),
 					line: cue.line === null ? "—" : `${cue.line.on} of ${cue.line.shots}`,
 					sides:
 						cue.line === null ? "—" : `${cue.line.left} · ${cue.line.right}`,
 					position:
 						cue.position === null
 							? "—"
-							: `${formatNumber(cue.position.value, 2)} (${formatNumber(cue.position.low, 2)}–${formatNumber(cue.position.high, 2)})`,
+							: `${formatNumber(cue.position.value, reader, 2)} (${formatNumber(cue.position.low, reader, 2)}–${formatNumber(cue.position.high, reader, 2)})`,
 				}))}
 			/>
 			{(compared.length > 0 || leans.length > 0) && (

@@ -8,7 +8,7 @@ import { wishOffer } from "@/lib/present/trial-words";
 import type { FittingSummary } from "@/lib/records/fittings/data";
 import type { TrialRecord } from "@/lib/records/trials/data";
 import type { WishUpdate } from "@/lib/trial/wish-update";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import styles from "./trial.module.css";
 import { PutBack, TakeWish } from "./wish-buttons";
 
@@ -17,15 +17,15 @@ export function WishOffers({
 	trial,
 	fitting,
 	updates,
-	system,
+	reader,
 }: {
 	trial: TrialRecord;
 	fitting: FittingSummary | null;
 	updates: readonly WishUpdate[];
-	system: UnitSystem;
+	reader: Reader;
 }) {
 	const standing = trial.wishes.filter(({ revertedAt }) => revertedAt === null);
-	const offers = updates.map((update) => wishOffer(update, system));
+	const offers = updates.map((update) => wishOffer(update, reader));
 	return (
 		<>
 			{standing.map((wish) => (

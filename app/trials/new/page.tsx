@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/button";
 import { EmptyState } from "@/app/_ui/empty-state";
-import { readPreferences } from "@/app/_ui/preferences/loaders";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead } from "@/app/_ui/section";
 import { refusalView } from "@/lib/present/notices";
 import { ageWords } from "@/lib/present/players";
@@ -45,9 +45,9 @@ export default async function NewTrialPage({
 			</>
 		);
 	}
-	const [{ cues, answer }, { system }] = await Promise.all([
+	const [{ cues, answer }, reader] = await Promise.all([
 		playerTrials(player.id),
-		readPreferences(),
+		readReader(),
 	]);
 	const rack = cues.filter(({ isAvailable }) => isAvailable !== false);
 	if (!answer.ok)
@@ -69,7 +69,7 @@ export default async function NewTrialPage({
 					{rack.length < 2
 						? `There ${rack.length === 1 ? "is one" : "is none"} now.`
 						: answer.refusals
-								.map((refusal) => refusalView(refusal, system).text)
+								.map((refusal) => refusalView(refusal, reader).text)
 								.join(" ")}
 				</EmptyState>
 			</>
@@ -86,12 +86,12 @@ export default async function NewTrialPage({
 				cues={rack.map((cue) => ({
 					id: cue.id,
 					name: cue.name,
-					figures: figuresLine(cue, system),
+					figures: figuresLine(cue, reader),
 				}))}
 				proposals={answer.value.proposals.slice(0, 3).map((proposal, i) => ({
 					cueIds: [...proposal.cueIds],
 					shotsEach: proposal.shotsEach,
-					...proposalWords(proposal, nameOf, system, i === 0),
+					...proposalWords(proposal, nameOf, reader, i === 0),
 				}))}
 			/>
 		</>

@@ -3,7 +3,7 @@ import Link from "next/link";
 import { Button, LinkButton } from "@/app/_ui/button";
 import { type Column, DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
-import { readPreferences } from "@/app/_ui/preferences/loaders";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import {
@@ -13,7 +13,7 @@ import {
 import type { RackCueRecord } from "@/lib/records/trials/data";
 import { listRack } from "@/lib/records/trials/loaders";
 import { TRIAL_FIELDS } from "@/lib/trial/assumptions";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { CueForm } from "../_parts/cue-form";
 import { fillWithInvented } from "../actions";
 
@@ -31,11 +31,11 @@ const COLUMNS: readonly Column[] = [
 function Rack({
 	caption,
 	cues,
-	system,
+	reader,
 }: {
 	caption: string;
 	cues: readonly RackCueRecord[];
-	system: UnitSystem;
+	reader: Reader;
 }) {
 	return (
 		<DataTable
@@ -52,7 +52,7 @@ function Rack({
 				...Object.fromEntries(
 					TRIAL_FIELDS.map((field) => [
 						field,
-						formatTrialFigure(field, cue[field], system),
+						formatTrialFigure(field, cue[field], reader),
 					]),
 				),
 			}))}
@@ -62,7 +62,7 @@ function Rack({
 
 /** The coach's cues to try, with what is known of each. */
 export default async function RackPage() {
-	const [all, { system }] = await Promise.all([listRack(), readPreferences()]);
+	const [all, reader] = await Promise.all([listRack(), readReader()]);
 	const rack = all.filter(({ retiredAt }) => retiredAt === null);
 	const retired = all.filter(({ retiredAt }) => retiredAt !== null);
 	return (
@@ -77,7 +77,7 @@ export default async function RackPage() {
 				}
 			/>
 			{rack.length > 0 ? (
-				<Rack caption="Cues on the rack" cues={rack} system={system} />
+				<Rack caption="Cues on the rack" cues={rack} reader={reader} />
 			) : (
 				<EmptyState
 					title="No cue on the rack yet"
@@ -101,7 +101,7 @@ export default async function RackPage() {
 					title="Off the rack"
 					lead="Not offered for trials; the trials they were in stay."
 				>
-					<Rack caption="Cues off the rack" cues={retired} system={system} />
+					<Rack caption="Cues off the rack" cues={retired} reader={reader} />
 				</Section>
 			)}
 		</Stack>

@@ -5,7 +5,7 @@ import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
 import { DataTable } from "@/app/_ui/data-table";
 import { FigureCard, Figures } from "@/app/_ui/figure-card";
 import { Notice } from "@/app/_ui/notice";
-import { readPreferences } from "@/app/_ui/preferences/loaders";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import type { SpecContent } from "@/lib/advice/spec";
@@ -15,7 +15,7 @@ import { figureView } from "@/lib/present/advice-view";
 import { formatDate } from "@/lib/present/dates";
 import { specChanges } from "@/lib/present/spec-changes";
 import { getSpecRevision, listRevisions } from "@/lib/records/specs/loaders";
-import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { Exports } from "../../_parts/exports";
 import { contentOf, type SpecParams, specOf } from "../../_parts/loaders";
 
@@ -36,7 +36,7 @@ export default async function SpecPage(props: SpecParams) {
 		createdAt,
 		reason,
 	} = spec;
-	const { system } = await readPreferences();
+	const reader = await readReader();
 	const [revisions, earlier] = await Promise.all([
 		listRevisions(number),
 		revision > 1 ? getSpecRevision(number, revision - 1) : null,
@@ -44,7 +44,7 @@ export default async function SpecPage(props: SpecParams) {
 	const changes =
 		earlier === null
 			? []
-			: specChanges(contentOf(earlier.content), content, system);
+			: specChanges(contentOf(earlier.content), content, reader);
 	const { figures, buttRangeMm } = content;
 	const today = specToday(content);
 	return (
@@ -78,24 +78,24 @@ export default async function SpecPage(props: SpecParams) {
 			<Section title="The figures">
 				<Figures>
 					<FigureCard
-						{...figureView({ id: "length", figure: figures.length, system })}
+						{...figureView({ id: "length", figure: figures.length, reader })}
 					/>
 					<FigureCard
-						{...figureView({ id: "mass", figure: figures.mass, system })}
+						{...figureView({ id: "mass", figure: figures.mass, reader })}
 					/>
 					<FigureCard
 						{...figureView({
 							id: "butt",
 							figure: figures.butt,
-							system,
+							reader,
 							rangeMm: buttRangeMm,
 						})}
 					/>
 					<FigureCard
-						{...figureView({ id: "tip", figure: figures.tip, system })}
+						{...figureView({ id: "tip", figure: figures.tip, reader })}
 					/>
 					<FigureCard
-						{...figureView({ id: "balance", figure: figures.balance, system })}
+						{...figureView({ id: "balance", figure: figures.balance, reader })}
 					/>
 				</Figures>
 			</Section>
@@ -126,7 +126,7 @@ export default async function SpecPage(props: SpecParams) {
 					)}
 				</Section>
 			)}
-			<Today today={today} stored={content} system={system} />
+			<Today today={today} stored={content} reader={reader} />
 			<Exports number={number} revision={revision} />
 			<Section title="Revisions" lead="None of them ever changes.">
 				<DataTable
@@ -159,11 +159,11 @@ export default async function SpecPage(props: SpecParams) {
 function Today({
 	today,
 	stored,
-	system,
+	reader,
 }: {
 	today: Outcome<SpecContent | null>;
 	stored: SpecContent;
-	system: UnitSystem;
+	reader: Reader;
 }) {
 	if (today.ok && today.value === null) return null;
 	return (
@@ -182,7 +182,7 @@ function Today({
 						{ key: "before", label: "Then" },
 						{ key: "after", label: "Today" },
 					]}
-					rows={specChanges(stored, today.value, system).map((change) => ({
+					rows={specChanges(stored, today.value, reader).map((change) => ({
 						...change,
 					}))}
 				/>

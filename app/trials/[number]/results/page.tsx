@@ -3,7 +3,7 @@ import Link from "next/link";
 import { LinkButton } from "@/app/_ui/button";
 import { EmptyState } from "@/app/_ui/empty-state";
 import { Notice } from "@/app/_ui/notice";
-import { readPreferences } from "@/app/_ui/preferences/loaders";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import { formatDate } from "@/lib/present/dates";
@@ -23,7 +23,7 @@ export async function generateMetadata(props: TrialParams): Promise<Metadata> {
 export default async function ResultsPage(props: TrialParams) {
 	const trial = await trialOf(props);
 	const { number, player, isDemo, plan, shots, endedAt } = trial;
-	const { system } = await readPreferences();
+	const reader = await readReader();
 	const isRunning = endedAt === null;
 	const areHidden = plan.isHidden && isRunning;
 	const nameOf = (letter: string) =>
@@ -75,8 +75,9 @@ export default async function ResultsPage(props: TrialParams) {
 						names={Object.fromEntries(
 							letters.map((letter) => [letter, nameOf(letter)]),
 						)}
+						reader={reader}
 					/>
-					<CueTable analysis={analysis} nameOf={nameOf} />
+					<CueTable analysis={analysis} nameOf={nameOf} reader={reader} />
 				</>
 			)}
 			{!areHidden && whole.answer.ok && (
@@ -89,18 +90,18 @@ export default async function ResultsPage(props: TrialParams) {
 							trial={trial}
 							fitting={whole.fitting}
 							updates={whole.answer.value.wishUpdates}
-							system={system}
+							reader={reader}
 						/>
 					</Section>
 					<NextPair
 						answer={whole.answer.value}
 						cues={whole.cues}
 						playerId={player.id}
-						system={system}
+						reader={reader}
 					/>
 				</>
 			)}
-			<Method />
+			<Method reader={reader} />
 		</Stack>
 	);
 }

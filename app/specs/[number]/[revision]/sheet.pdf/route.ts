@@ -1,8 +1,9 @@
-import { asUnitSystem, UNITS_COOKIE } from "@/app/_ui/preferences/choices";
+import { readerOfRequest } from "@/app/_ui/preferences/loaders";
 import { jobCode } from "@/lib/documents/job-code";
 import { sheetPdf } from "@/lib/documents/sheet-pdf";
 import { sheetQuerySchema } from "@/lib/forms/sheet-query";
 import { sheetHead } from "@/lib/present/sheet-head";
+import { inSystem } from "@/lib/words/reader";
 import { buildFromSpec } from "@/lib/workshop/job-content";
 import { specDownload } from "../../../_parts/download";
 import { jobAddress } from "../../../_parts/job-address";
@@ -13,10 +14,8 @@ export const GET = specDownload(
 	async ({ spec, query, origin, request }) => {
 		const { number, revision, latestRevision, fitting, content, createdAt } =
 			spec;
-		const system =
-			query.units ??
-			asUnitSystem(request.cookies.get(UNITS_COOKIE)?.value) ??
-			"metric";
+		const chosen = readerOfRequest(request);
+		const reader = inSystem(chosen, query.units ?? chosen.system);
 		const pdf = await sheetPdf({
 			head: sheetHead({
 				number,
@@ -29,7 +28,7 @@ export const GET = specDownload(
 			}),
 			isInvented: fitting.isDemo,
 			build: buildFromSpec(content),
-			system,
+			reader,
 			code: jobCode(jobAddress({ origin, number, revision })),
 			paper: query.paper,
 		});

@@ -3,7 +3,7 @@ import { headers } from "next/headers";
 import { LinkButton } from "@/app/_ui/button";
 import { CuePlate } from "@/app/_ui/cue-picture/cue-plate";
 import { Notice } from "@/app/_ui/notice";
-import { readPreferences } from "@/app/_ui/preferences/loaders";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PrintButton } from "@/app/_ui/print-button";
 import { Actions } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
@@ -31,7 +31,7 @@ export async function generateMetadata(props: SpecParams): Promise<Metadata> {
 export default async function SheetPage(props: SpecParams) {
 	const { number, revision, latestRevision, fitting, content, createdAt } =
 		await specOf(props);
-	const { system } = await readPreferences();
+	const reader = await readReader();
 	const head = sheetHead({
 		number,
 		revision,
@@ -79,19 +79,19 @@ export default async function SheetPage(props: SpecParams) {
 					<>
 						<CuePlate
 							design={content.design}
-							system={system}
+							reader={reader}
 							balanceFromButtMm={content.figures.balance.exact}
 							ink="grey"
 						/>
 						<CuePlate
 							design={content.design}
-							system={system}
+							reader={reader}
 							part="butt"
 							ink="grey"
 						/>
 					</>
 				}
-				view={sheetView(buildFromSpec(content), system)}
+				view={sheetView(buildFromSpec(content), reader)}
 			/>
 		</>
 	);

@@ -1,0 +1,3 @@
+import figure from "./figure.json";
+
+export const ENGLISH = { figure };
