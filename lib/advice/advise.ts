@@ -97,7 +97,7 @@ export function advise(
 					buttDiameterMm: buttFigure.value,
 					massNeed,
 				})
-			: buildChosen(choice, massNeed.figure);
+			: buildChosen({ choice, mass: massNeed.figure, input });
 	if (!built.ok) return built;
 	const { build, mass, cautions: massCautions } = built.value;
 
@@ -142,11 +142,16 @@ export function advise(
 const withValue = (figure: Figure, value: number | undefined): Figure =>
 	value === undefined ? figure : { ...figure, value };
 
-function buildChosen(
-	choice: CueChoice,
-	mass: Figure,
-): Outcome<{ build: Build; mass: Figure; cautions: Caution[] }> {
-	const build = buildOf(choice);
+function buildChosen({
+	choice,
+	mass,
+	input,
+}: {
+	choice: CueChoice;
+	mass: Figure;
+	input: FittingInput;
+}): Outcome<{ build: Build; mass: Figure; cautions: Caution[] }> {
+	const build = buildOf(choice, input.workshop);
 	if (!build.ok) return build;
 	const { natural } = build.value;
 	return accept({

@@ -212,7 +212,10 @@ function axesOf(
 		buttWoods: catalogue.buttWoods.map(({ id }) => id),
 		massG: values("massG"),
 		forwardMm: values("forwardMm"),
-		ferruleMetal: p.needs.input.wishes.ferruleMetal ?? "brass",
+		ferruleMetal:
+			p.needs.input.wishes.ferruleMetal ??
+			p.needs.input.workshop?.ferruleMetals[0] ??
+			"brass",
 	};
 }
 

@@ -11,12 +11,9 @@ import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import type { CueChoice } from "./choice";
 import type { FittingInput } from "./input";
-import {
-	BUDGET_BUILD,
-	USUAL_LAYOUT,
-	USUAL_SHAFT,
-	usualBalanceMm,
-} from "./judgement";
+import { usualBalanceMm } from "./judgement";
+import { addedMetalOf, usualBuild, withStock } from "./usual-build";
+import type { WorkshopOffer } from "./workshop-offer";
 
 export interface Build {
 	readonly request: CueRequest;
@@ -44,18 +41,20 @@ export interface BuildNeed {
 /** Woods, splice and layout: the wish, else what the budget and the game usually point to. */
 export function requestFor(need: BuildNeed, buttWood: WoodId): CueRequest {
 	const { input, gameId } = need;
-	const { wishes, budget = "middle" } = input;
-	return {
+	const { wishes, workshop } = input;
+	const usual = usualBuild(input, gameId);
+	const request: CueRequest = {
 		lengthMm: need.lengthMm,
 		buttDiameterMm: need.buttDiameterMm,
 		tipDiameterMm: need.tipDiameterMm,
 		taperShape: wishes.taperShape ?? "even",
-		shaftWood: wishes.shaftWood ?? USUAL_SHAFT[gameId],
+		shaftWood: wishes.shaftWood ?? usual.shaftWood,
 		buttWood,
-		splice: wishes.splice ?? BUDGET_BUILD[budget].splice,
-		layout: wishes.layout ?? USUAL_LAYOUT[gameId],
-		ferruleMetal: wishes.ferruleMetal ?? "brass",
+		splice: wishes.splice ?? usual.splice,
+		layout: wishes.layout ?? usual.layout,
+		ferruleMetal: wishes.ferruleMetal ?? usual.ferruleMetal,
 	};
+	return withStock(request, workshop);
 }
 
 function buildIn(
@@ -74,8 +73,12 @@ function buildIn(
 }
 
 /** One cue as it was picked, with nothing left to decide. */
-export function buildOf(choice: CueChoice): Outcome<Build> {
-	const { request, wantedMassG, wantedBalanceFromButtMm } = choice;
+export function buildOf(
+	choice: CueChoice,
+	workshop?: WorkshopOffer,
+): Outcome<Build> {
+	const { wantedMassG, wantedBalanceFromButtMm } = choice;
+	const request = withStock(choice.request, workshop);
 	const design = designFrom(request);
 	if (!design.ok) return design;
 	const natural = weighCue(design.value);
@@ -86,6 +89,7 @@ export function buildOf(choice: CueChoice): Outcome<Build> {
 		plan: planAddedWeight({
 			design: design.value,
 			wantedMassG: wantedMassG ?? natural.massG.value,
+			metal: addedMetalOf(workshop),
 			...(wantedBalanceFromButtMm === null ? {} : { wantedBalanceFromButtMm }),
 		}),
 		setAside: [],
@@ -98,9 +102,10 @@ export function buildOf(choice: CueChoice): Outcome<Build> {
  */
 function weigh(
 	design: CueDesign,
-	{ massG: wantedMassG, gameId }: BuildNeed,
+	{ massG: wantedMassG, gameId, input }: BuildNeed,
 ): Outcome<AddedWeightPlan> {
-	const plain = planAddedWeight({ design, wantedMassG });
+	const metal = addedMetalOf(input.workshop);
+	const plain = planAddedWeight({ design, wantedMassG, metal });
 	if (!plain.ok || gameId === "carom") return plain;
 	const { value } = plain.value.balanceAfterFromButtMm;
 	const { min } = usualBalanceMm(design.lengthMm);
@@ -108,6 +113,7 @@ function weigh(
 	const forward = planAddedWeight({
 		design,
 		wantedMassG,
+		metal,
 		wantedBalanceFromButtMm: min,
 	});
 	return forward.ok ? forward : plain;
@@ -121,10 +127,10 @@ const tooHeavy = (refusals: readonly Refusal[]) =>
  * woods that is not already too heavy is taken; where all are, the first stays, with its refusal.
  */
 export function buildFor(need: BuildNeed): Outcome<Build> {
-	const { wishes, budget = "middle" } = need.input;
+	const { wishes } = need.input;
 	const woods: readonly WoodId[] =
 		wishes.buttWood === undefined
-			? BUDGET_BUILD[budget].buttWoods
+			? usualBuild(need.input, need.gameId).buttWoods
 			: [wishes.buttWood];
 	const setAside: { wood: WoodId; naturalMassG: number }[] = [];
 	let first: Build | undefined;

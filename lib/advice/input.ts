@@ -3,6 +3,7 @@ import type { PlayerMeasures } from "@/lib/player/measures";
 import type { WoodId } from "@/lib/reference/woods";
 import type { StanceAnswers } from "@/lib/stance/reach";
 import type { CriterionId, Doctrine } from "./criteria";
+import type { WorkshopOffer } from "./workshop-offer";
 
 /** How the pads of thumb and forefinger are wanted round the butt: a choice of style, not a constant. */
 export type ClosureWish = "touching" | "small-gap" | "small-overlap";
@@ -98,4 +99,6 @@ export interface FittingInput {
 	readonly wishSpread?: Readonly<Partial<Record<WishedFigure, WishSpread>>>;
 	readonly budget?: Budget;
 	readonly priorities?: Priorities;
+	/** What the workshop makes, weighs and charges; an invented plain one where it is left out. */
+	readonly workshop?: WorkshopOffer;
 }

@@ -9,12 +9,7 @@ import {
 import { priceListRefusals } from "@/lib/price/estimate";
 import { INVENTED_PRICE_LIST, type PriceList } from "@/lib/price/list";
 import type { WoodId } from "@/lib/reference/woods";
-import {
-	type Catalogue,
-	checkedCatalogue,
-	inventedCatalogue,
-	withWishes,
-} from "./catalogue";
+import { type Catalogue, checkedCatalogue, withWishes } from "./catalogue";
 import {
 	CompiledCriteria,
 	CRITERION_IDS,
@@ -31,10 +26,11 @@ import type { FittingInput } from "./input";
 import { type HardLimits, limitsFor } from "./limits";
 import { offeringFrom } from "./offering";
 import { type Refining, worthOf } from "./refine";
+import { catalogueOf } from "./usual-build";
 
 /** What a workshop and a user may set beside the fitting itself. */
 export interface SearchChoices {
-	/** Default: an invented plain workshop. */
+	/** Default: the fitting's workshop, else an invented plain one. */
 	readonly catalogue?: Catalogue;
 	readonly priceList?: PriceList;
 	readonly weights?: Readonly<Partial<Record<CriterionId, number>>>;
@@ -74,10 +70,11 @@ export function prepare(
 	if (!needs.ok) return needs;
 	const { gameId } = needs.value;
 	const offered = checkedCatalogue(
-		choices.catalogue ?? inventedCatalogue(gameId),
+		choices.catalogue ?? catalogueOf(input, gameId),
 	);
 	if (!offered.ok) return offered;
-	const priceList = choices.priceList ?? INVENTED_PRICE_LIST;
+	const priceList =
+		choices.priceList ?? input.workshop?.priceList ?? INVENTED_PRICE_LIST;
 	const flaws = priceListRefusals(priceList);
 	if (flaws.length > 0) return refuse(...flaws);
 	const unpriced = unpricedRefusals(

@@ -1,4 +1,3 @@
-import { inventedCatalogue } from "./catalogue";
 import { needsFor } from "./fitting-needs";
 import type { FittingInput } from "./input";
 import { FELT } from "./judgement";
@@ -10,6 +9,7 @@ import {
 	openQuestions,
 	type PossibleAnswer,
 } from "./unanswered";
+import { catalogueOf } from "./usual-build";
 
 type Figures = Readonly<
 	Record<
@@ -191,7 +191,8 @@ function refinedFor(
 	{ search, choices }: { search: CueSearch; choices: SearchChoices },
 ): { figures: Figures; gained: number } | null {
 	const catalogue =
-		choices.catalogue ?? inventedCatalogue(search.prepared.needs.gameId);
+		choices.catalogue ??
+		catalogueOf(answer.input, search.prepared.needs.gameId);
 	const made = prepare(answer.input, {
 		...choices,
 		catalogue: {

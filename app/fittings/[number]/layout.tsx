@@ -2,6 +2,8 @@ import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
 import { answersSchema } from "@/lib/forms/answers";
 import { getFitting } from "@/lib/records/fittings/loaders";
+import { currentSettings } from "@/lib/records/settings/loaders";
+import { offerOf } from "@/lib/workshop/settings";
 import { FittingDesk } from "../_parts/desk";
 import { FittingHead } from "../_parts/fitting-head";
 
@@ -17,6 +19,7 @@ export default async function FittingLayout({
 		? await getFitting(Number(number))
 		: null;
 	if (fitting === null) notFound();
+	const settings = await currentSettings();
 	const { id, player, isDemo, answers, revision, takenWishes, spec } = fitting;
 	return (
 		<FittingDesk
@@ -31,6 +34,7 @@ export default async function FittingLayout({
 				takenWishes,
 				specNumber: spec?.number ?? null,
 			}}
+			workshop={offerOf(settings)}
 		>
 			<FittingHead />
 			{children}
