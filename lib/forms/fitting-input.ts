@@ -3,6 +3,7 @@ import { CRITERION_IDS } from "@/lib/advice/criteria";
 import type { FittingInput } from "@/lib/advice/input";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
 import { BOUNDS, MAX_GRIP_READINGS, type QuantityBound } from "./bounds";
+import { workshopOfferSchema } from "./workshop-offer";
 
 const quantity = ({ min, max }: QuantityBound) => z.number().min(min).max(max);
 
@@ -174,4 +175,6 @@ export const fittingInputSchema = z.strictObject({
 	/** Tried and not possible, unlike what was not asked. No figure moves by it. */
 	notMeasured: z.array(z.enum(CHOICES.measure)).optional(),
 	measuredAlone: z.boolean().optional(),
+	/** What the workshop makes, weighs and charges. */
+	workshop: workshopOfferSchema.optional(),
 }) satisfies z.ZodType<FittingInput, unknown>;

@@ -1,33 +1,29 @@
 import { z } from "zod";
-import type { FerruleMetalId, LayoutId, SpliceId } from "@/lib/cue/design";
-import { TAPER_SHAPES } from "@/lib/cue/taper";
-import { METALS } from "@/lib/reference/metals";
-import { GAMES } from "@/lib/reference/rules";
-import { WOOD_IDS } from "@/lib/reference/woods";
 import { PRICE_PARTS } from "@/lib/workshop/prices";
-import { CHOICES_OF } from "@/lib/workshop/prices-check";
 import type { SettingContents, SettingKind } from "@/lib/workshop/settings";
+import { byId, WORKSHOP_CHOICES } from "./workshop-offer";
 
 /*
  * The shape of each setting, as stored, imported and published. Bounds and what must agree with what
  * are lib/workshop/settings-check.ts, so that a refusal says the same wherever it comes from.
  */
 
-const keysOf = <T extends object>(table: T) =>
-	z.enum(Object.keys(table) as [keyof T & string, ...(keyof T & string)[]]);
-
-const basis = z.enum(["invented", "workshop"]);
-const wood = z.enum(WOOD_IDS);
-const game = keysOf(GAMES);
-const metal = keysOf(METALS);
-const splice = z.enum(CHOICES_OF.splice as SpliceId[]);
-const layout = z.enum(CHOICES_OF.layout as LayoutId[]);
-const ferruleMetal = z.enum(CHOICES_OF.ferrule as FerruleMetalId[]);
-const range = z.tuple([z.number(), z.number()]);
+const {
+	basis,
+	wood,
+	game,
+	metal,
+	splice,
+	layout,
+	ferruleMetal,
+	taperShape,
+	tier,
+	range,
+} = WORKSHOP_CHOICES;
 const offerOf = <T extends z.ZodType>(id: T) =>
 	z.strictObject({
 		id,
-		tier: z.union([z.literal(0), z.literal(1), z.literal(2)]),
+		tier,
 	});
 
 const header = z.strictObject({
@@ -44,14 +40,14 @@ const header = z.strictObject({
 
 const catalogue = z.strictObject({
 	basis,
-	games: z.record(
+	games: byId(
 		game,
 		z.strictObject({ shaftWoods: z.array(wood), layouts: z.array(layout) }),
 	),
 	buttWoods: z.array(offerOf(wood)),
 	veneerWoods: z.array(wood),
 	splices: z.array(offerOf(splice)),
-	taperShapes: z.array(keysOf(TAPER_SHAPES)),
+	taperShapes: z.array(taperShape),
 	ferruleMetals: z.array(ferruleMetal),
 	tips: z.array(z.strictObject({ name: z.string(), heightMm: z.number() })),
 	jointMetals: z.array(metal),
@@ -113,8 +109,8 @@ const leadTimes = z.strictObject({
 	),
 	cuesPerWeek: z.number(),
 	baseDays: z.number(),
-	spliceDays: z.record(splice, z.number()),
-	layoutDays: z.record(layout, z.number()),
+	spliceDays: byId(splice, z.number()),
+	layoutDays: byId(layout, z.number()),
 	buttWoodDays: z.partialRecord(wood, z.number()),
 	addedWeightDays: z.number(),
 	pointsBetweenDays: z.number(),

@@ -14,7 +14,14 @@ import {
 	shotResponseSchema,
 } from "@/lib/forms/api-responses";
 import { must } from "@/lib/numerics/outcome";
+import { today } from "@/lib/records/settings/loaders";
+import { saveSetting } from "@/lib/records/settings/mutations";
+import { DEFAULT_SETTINGS } from "@/lib/workshop/default-settings";
+import { offerOf } from "@/lib/workshop/settings";
+import { temporaryDatabase } from "../support/database";
 import { withStature } from "../support/inputs";
+
+temporaryDatabase();
 
 const ask = (post: (request: Request) => Promise<Response>, body: unknown) =>
 	post(
@@ -211,9 +218,30 @@ describe("answers have the described form", () => {
 			await ask(postAdvice, { player: { statureMm: 1750 } })
 		).json();
 		adviceResponseSchema.parse(answer);
+		const workshop = offerOf(DEFAULT_SETTINGS);
 		expect(answer).toEqual(
-			JSON.parse(JSON.stringify(must(recommend(withStature(1750))))),
+			JSON.parse(
+				JSON.stringify(must(recommend({ ...withStature(1750), workshop }))),
+			),
 		);
+	});
+	test("advice with the workshop's settings, or with those in the body", async () => {
+		const { prices } = DEFAULT_SETTINGS;
+		const saved = await saveSetting({
+			kind: "prices",
+			content: { ...prices, basis: "workshop", currency: "CHF" },
+			editedFrom: 0,
+			validFrom: today(),
+			by: "Bench",
+			requestKey: crypto.randomUUID(),
+		});
+		expect(saved.ok).toBe(true);
+		const currencyOf = async (body: object) =>
+			(await (await ask(postAdvice, body)).json()).search.options[0].price
+				.currency;
+		expect(await currencyOf({})).toBe("CHF");
+		const workshop = offerOf(DEFAULT_SETTINGS);
+		expect(await currencyOf({ workshop })).toBe("GBP");
 	});
 	test("an empty object is a fitting with nothing said", async () => {
 		expect((await ask(postAdvice, {})).status).toBe(200);

@@ -14,7 +14,9 @@ import { problemText, refusalView } from "@/lib/present/notices";
 import type { FittingRecord } from "@/lib/records/fittings/data";
 import { getFitting } from "@/lib/records/fittings/loaders";
 import { saveAnswers, startFitting } from "@/lib/records/fittings/mutations";
+import { currentSettings } from "@/lib/records/settings/loaders";
 import { saveSpec } from "@/lib/records/specs/mutations";
+import { offerOf } from "@/lib/workshop/settings";
 
 /** An action is a public endpoint: whatever comes in is parsed, whoever the type says sent it. */
 const numberSchema = z.number().int().min(1);
@@ -118,7 +120,8 @@ export async function freezeSpec(request: {
 			ok: false,
 			messages: problems.map((problem) => problemText(problem, reader)),
 		};
-	const advice = recommend(input);
+	const workshop = offerOf(await currentSettings());
+	const advice = recommend({ ...input, workshop });
 	if (advice.ok && !isAsSeen(advice.value, seen))
 		return {
 			ok: false,

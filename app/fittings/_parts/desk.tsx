@@ -13,6 +13,7 @@ import {
 import { type Control, useForm, useWatch } from "react-hook-form";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { type Advice, advise } from "@/lib/advice/advise";
+import type { WorkshopOffer } from "@/lib/advice/workshop-offer";
 import { type ReadAnswers, readAnswers } from "@/lib/forms/answers";
 import type { Answers } from "@/lib/forms/fields";
 import { answersFrom, type FormValues, formFrom } from "@/lib/forms/fitting";
@@ -88,9 +89,12 @@ export function useSearch(): SearchTools {
 /** Holds one fitting's answers while its steps are walked, keeps them, and computes as they change. */
 export function FittingDesk({
 	fitting,
+	workshop,
 	children,
 }: {
 	fitting: DeskFitting;
+	/** Catalogue, densities and prices that the advice is worked out with. */
+	workshop: WorkshopOffer;
 	children: ReactNode;
 }) {
 	const reader = useReader();
@@ -119,10 +123,10 @@ export function FittingDesk({
 		[setValue],
 	);
 	const settled = useDeferredValue(answers);
-	const read = useMemo(
-		() => readAnswers(settled, reader.system, takenWishes),
-		[settled, reader.system, takenWishes],
-	);
+	const read = useMemo(() => {
+		const { input, ...rest } = readAnswers(settled, reader.system, takenWishes);
+		return { ...rest, input: { ...input, workshop } };
+	}, [settled, reader.system, takenWishes, workshop]);
 	const advice = useMemo(() => advise(read.input), [read]);
 	const [isWanted, want] = useState(false);
 	const search = useSearching(read.input, isWanted);

@@ -68,7 +68,10 @@ function Shown({
 	const { cloud, report } = found;
 	const money = report.options[0]?.price;
 	const { request } = choice;
-	const build = useMemo(() => buildOf(choice), [choice]);
+	const build = useMemo(
+		() => buildOf(choice, report.input.workshop),
+		[choice, report],
+	);
 	return (
 		<>
 			<h3>

@@ -43,7 +43,9 @@ async function readLimited(request: Request): Promise<string | null> {
 /** A JSON computation: body through the schema, computation, result or RFC 9457 problem. */
 export function endpoint<Schema extends z.ZodType, Result>(
 	schema: Schema,
-	compute: (input: z.output<Schema>) => Outcome<Result>,
+	compute: (
+		input: z.output<Schema>,
+	) => Outcome<Result> | Promise<Outcome<Result>>,
 ): (request: Request) => Promise<Response> {
 	return async (request) => {
 		const text = await readLimited(request);
@@ -68,7 +70,7 @@ export function endpoint<Schema extends z.ZodType, Result>(
 		const parsed = schema.safeParse(body);
 		if (!parsed.success)
 			return problem(invalidRequest(parsed.error.issues, body));
-		const outcome = compute(parsed.data);
+		const outcome = await compute(parsed.data);
 		return outcome.ok
 			? Response.json(outcome.value)
 			: problem(refused(outcome.refusals));
