@@ -113,30 +113,46 @@ async function measure(
 	);
 	await page.waitForTimeout(STILL_MS);
 	await page.evaluate((watched) => {
-		const state = { moves: [] as number[], tasks: [] as number[] };
-		(globalThis as unknown as { bench: typeof state }).bench = state;
-		let from = 0;
-		let shown = 0;
-		const close = () => {
-			if (shown > 0) state.moves.push(shown - from);
-			shown = 0;
+		// Methods throughout: the runner names plain inner functions by a helper the page does not have.
+		const state = {
+			moves: [] as number[],
+			tasks: [] as number[],
+			from: 0,
+			shown: 0,
+			keys: new AbortController(),
+			close() {
+				if (state.shown > 0) state.moves.push(state.shown - state.from);
+				state.shown = 0;
+			},
+			over() {
+				state.close();
+				state.keys.abort();
+				drawn.disconnect();
+			},
+			end() {
+				tasks.disconnect();
+			},
 		};
+		(globalThis as unknown as { bench: typeof state }).bench = state;
 		const tasks = new PerformanceObserver((list) => {
 			for (const { duration } of list.getEntries()) state.tasks.push(duration);
 		});
 		tasks.observe({ type: "longtask" });
-		const key = () => {
-			close();
-			from = performance.now();
-		};
-		addEventListener("keydown", key, { capture: true });
+		addEventListener(
+			"keydown",
+			() => {
+				state.close();
+				state.from = performance.now();
+			},
+			{ capture: true, signal: state.keys.signal },
+		);
 		const drawn = new MutationObserver(() => {
+			const { from } = state;
 			if (from === 0) return;
-			const of = from;
 			// The frame that shows the change has been drawn when the one after it begins.
 			requestAnimationFrame(() =>
 				requestAnimationFrame(() => {
-					if (from === of) shown = performance.now();
+					if (state.from === from) state.shown = performance.now();
 				}),
 			);
 		});
@@ -155,14 +171,6 @@ async function measure(
 				characterData: true,
 				attributes: true,
 			});
-		Object.assign(state, {
-			over: () => {
-				close();
-				drawn.disconnect();
-				removeEventListener("keydown", key, { capture: true });
-			},
-			end: () => tasks.disconnect(),
-		});
 	}, p.watched);
 	for (let i = 0; i < MOVES; i++) {
 		await page.keyboard.press("ArrowLeft");
