@@ -6,7 +6,6 @@ import type { CueDesign, CueRequest } from "@/lib/cue/design";
 import { type CueMass, weighCue } from "@/lib/cue/mass";
 import { designFrom } from "@/lib/cue/template";
 import { accept, type Outcome, type Refusal } from "@/lib/numerics/outcome";
-import { band90 } from "@/lib/reference/estimate";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import type { CueChoice } from "./choice";
@@ -147,7 +146,3 @@ export function buildFor(need: BuildNeed): Outcome<Build> {
 		throw new RangeError("buildFor: no butt wood to try");
 	return accept({ ...first, setAside: [] });
 }
-
-/** Lightest mass the build can be had at without bending the truth: the lower edge of its band. */
-export const lightestMassG = (build: Build): number =>
-	band90(build.natural.massG).low;

@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { MODEL_VERSION } from "@/lib/advice/version";
 import { cueBodySchema, shotBodySchema } from "@/lib/forms/api-cue";
+import { fitResponseSchema } from "@/lib/forms/api-fit-response";
 import { presentCueBodySchema } from "@/lib/forms/api-present-cue";
 import {
 	adviceBodySchema,
@@ -10,12 +11,11 @@ import {
 import {
 	adviceResponseSchema,
 	cueResponseSchema,
-	fitResponseSchema,
 	presentCueResponseSchema,
-	problemDetailsSchema,
 	shotResponseSchema,
-	trialResponseSchema,
 } from "@/lib/forms/api-responses";
+import { problemDetailsSchema } from "@/lib/forms/api-shapes";
+import { trialResponseSchema } from "@/lib/forms/api-trial-response";
 import { cuePictureSchema } from "@/lib/forms/cue-picture-request";
 import { downloadPaths } from "./openapi-downloads";
 

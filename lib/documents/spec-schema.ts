@@ -2,11 +2,13 @@ import { z } from "zod";
 import { cueRequestSchema } from "@/lib/forms/api-requests";
 import {
 	adviceResponseSchema,
+	cueResponseSchema,
+} from "@/lib/forms/api-responses";
+import {
 	bandSchema,
 	cautionSchema,
-	cueResponseSchema,
 	estimateSchema,
-} from "@/lib/forms/api-responses";
+} from "@/lib/forms/api-shapes";
 import { CHOICES, fittingInputSchema } from "@/lib/forms/fitting-input";
 import { METALS, type MetalId } from "@/lib/reference/metals";
 import { WOODS, type WoodId } from "@/lib/reference/woods";

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { GET, POST } from "@/app/api/v1/cue/picture/route";
-import { problemDetailsSchema } from "@/lib/forms/api-responses";
+import { problemDetailsSchema } from "@/lib/forms/api-shapes";
 
 const cue = {
 	lengthMm: 1473,

@@ -5,14 +5,14 @@ import { POST as postFit } from "@/app/api/v1/fit/route";
 import { POST as postPresentCue } from "@/app/api/v1/present-cue/route";
 import { POST as postShot } from "@/app/api/v1/shot/route";
 import { recommend } from "@/lib/advice/recommend";
+import { fitResponseSchema } from "@/lib/forms/api-fit-response";
 import {
 	adviceResponseSchema,
 	cueResponseSchema,
-	fitResponseSchema,
 	presentCueResponseSchema,
-	problemDetailsSchema,
 	shotResponseSchema,
 } from "@/lib/forms/api-responses";
+import { problemDetailsSchema } from "@/lib/forms/api-shapes";
 import { must } from "@/lib/numerics/outcome";
 import { today } from "@/lib/records/settings/loaders";
 import { saveSetting } from "@/lib/records/settings/mutations";

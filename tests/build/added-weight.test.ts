@@ -8,7 +8,7 @@ import { diameterAtMm } from "@/lib/cue/taper";
 import { must, type Refusal } from "@/lib/numerics/outcome";
 import { band90 } from "@/lib/reference/estimate";
 import { METALS } from "@/lib/reference/metals";
-import { anyRequest, cue } from "../cue/support/requests";
+import { anyRequest, cue58 } from "../support/designs";
 
 const refusalOf = (wish: WeightWish): Refusal => {
 	const outcome = planAddedWeight(wish);
@@ -25,7 +25,7 @@ describe("planAddedWeight", () => {
 				anyRequest,
 				fc.double({ min: 5, max: 180, noNaN: true }),
 				(request, moreG) => {
-					const design = cue(request);
+					const design = cue58(request);
 					const natural = weighCue(design).massG.value;
 					const wantedMassG = Math.max(110, natural + moreG);
 					const outcome = planAddedWeight({ design, wantedMassG });
@@ -60,7 +60,7 @@ describe("planAddedWeight", () => {
 				anyRequest,
 				fc.double({ min: 20, max: 150, noNaN: true }),
 				(request, moreG) => {
-					const design = cue(request);
+					const design = cue58(request);
 					const outcome = planAddedWeight({
 						design,
 						wantedMassG: Math.max(110, weighCue(design).massG.value + moreG),
@@ -84,7 +84,7 @@ describe("planAddedWeight", () => {
 	});
 
 	it("drills out what materialAt says was there", () => {
-		const design = cue();
+		const design = cue58();
 		const plan = must(planAddedWeight({ design, wantedMassG: 500 }));
 		const [slug] = plan.finished.addedWeight;
 		if (!slug) throw new Error("a slug was expected");
@@ -122,7 +122,7 @@ describe("planAddedWeight", () => {
 	});
 
 	it("takes less room with a denser metal", () => {
-		const design = cue();
+		const design = cue58();
 		const volumeOf = (metal: "brass" | "lead" | "tungsten-alloy") => {
 			const plan = must(planAddedWeight({ design, wantedMassG: 480, metal }));
 			return plan.slugLengthMm * plan.boreDiameterMm ** 2;
@@ -134,13 +134,13 @@ describe("planAddedWeight", () => {
 	it("warns of lead, of glue lines and of wood nobody weighed", () => {
 		const codes = (wish: Partial<WeightWish>) =>
 			must(
-				planAddedWeight({ design: cue(), wantedMassG: 500, ...wish }),
+				planAddedWeight({ design: cue58(), wantedMassG: 500, ...wish }),
 			).cautions.map((caution) => caution.code);
 		expect(codes({ metal: "lead" })).toContain("lead-handling");
 		expect(codes({})).not.toContain("lead-handling");
 		expect(codes({})).toContain("bore-meets-glue-lines");
 		expect(codes({})).toContain("weigh-before-boring");
-		const weighed = cue({
+		const weighed = cue58({
 			densities: {
 				"white-ash": { kgM3: 680, sd: 5 },
 				"gaboon-ebony": { kgM3: 980, sd: 5 },
@@ -151,7 +151,7 @@ describe("planAddedWeight", () => {
 });
 
 describe("near and under the natural weight", () => {
-	const design = cue();
+	const design = cue58();
 	const natural = weighCue(design).massG;
 
 	it("plans 0 g inside the natural band, with the excess said", () => {
@@ -210,7 +210,7 @@ describe("near and under the natural weight", () => {
 });
 
 describe("a wanted balance or inertia", () => {
-	const design = cue();
+	const design = cue58();
 
 	it.each([355, 370, 385, 400, 405])(
 		"comes out at %i mm from the butt end",
@@ -237,7 +237,7 @@ describe("a wanted balance or inertia", () => {
 		);
 		expect(plan.jointSlug).not.toBeNull();
 		expect(plan.finished.addedWeight).toHaveLength(2);
-		const onePiece = cue({ layout: "one-piece" });
+		const onePiece = cue58({ layout: "one-piece" });
 		const reach = refusalOf({
 			design: onePiece,
 			wantedMassG: 480,
@@ -370,7 +370,7 @@ describe("a wanted balance or inertia", () => {
 	});
 
 	it("leaves a slim joint alone", () => {
-		const slim = cue({ layout: "centre", buttDiameterMm: 24 });
+		const slim = cue58({ layout: "centre", buttDiameterMm: 24 });
 		const { joint } = slim;
 		if (!joint) throw new Error("a joint was expected");
 		const wallMm =
@@ -379,12 +379,12 @@ describe("a wanted balance or inertia", () => {
 			2;
 		expect(wallMm).toBeLessThan(BORE.minWallMm);
 		expect(jointBore(slim)).toBeNull();
-		expect(jointBore(cue())?.diameterMm).toBe(11);
-		expect(jointBore(cue({ layout: "one-piece" }))).toBeNull();
+		expect(jointBore(cue58())?.diameterMm).toBe(11);
+		expect(jointBore(cue58({ layout: "one-piece" }))).toBeNull();
 	});
 
 	it("tries another metal where the first cannot", () => {
-		const slim = cue({ buttDiameterMm: 24, layout: "one-piece" });
+		const slim = cue58({ buttDiameterMm: 24, layout: "one-piece" });
 		expect(planAddedWeight({ design: slim, wantedMassG: 500 }).ok).toBe(false);
 		const plan = must(
 			planAddedWeight({
@@ -399,7 +399,7 @@ describe("a wanted balance or inertia", () => {
 
 it("a split whose rest the plug alone outweighs is no placement, and no fault", () => {
 	// Between the joint's slug and the butt's there are weights that no bore from the butt end can hold.
-	const design = cue({
+	const design = cue58({
 		lengthMm: 1416.05,
 		buttDiameterMm: 29.25,
 		tipDiameterMm: 9,

@@ -5,12 +5,12 @@ import { impliedDensities } from "@/lib/build/implied-densities";
 import { weighCue } from "@/lib/cue/mass";
 import { must } from "@/lib/numerics/outcome";
 import { normals, seeded } from "../cue/support/random";
-import { cue } from "../cue/support/requests";
+import { cue58 } from "../support/designs";
 
 /** What a real cue of these densities would read, before any error of reading. */
 const readingsOf = (shaft: number, butt: number) => {
 	const mass = weighCue(
-		cue({
+		cue58({
 			densities: {
 				"white-ash": { kgM3: shaft, sd: 0 },
 				"gaboon-ebony": { kgM3: butt, sd: 0 },
@@ -33,7 +33,7 @@ describe("impliedDensities", () => {
 		"finds ash %i and ebony %i within two of its own spreads",
 		(shaft, butt) => {
 			const implied = must(
-				impliedDensities({ design: cue(), ...readingsOf(shaft, butt) }),
+				impliedDensities({ design: cue58(), ...readingsOf(shaft, butt) }),
 			);
 			const of = (wood: string) => {
 				const one = implied.woods.find((each) => each.wood === wood);
@@ -52,12 +52,12 @@ describe("impliedDensities", () => {
 
 	it("gives a design that weighs and balances as read", () => {
 		const readings = readingsOf(705, 1030);
-		const implied = must(impliedDensities({ design: cue(), ...readings }));
+		const implied = must(impliedDensities({ design: cue58(), ...readings }));
 		expect(Math.abs(implied.massG - readings.massG.value)).toBeLessThan(1);
 		expect(
 			Math.abs(implied.balanceFromButtMm - readings.balanceFromButtMm.value),
 		).toBeLessThan(1);
-		const again = weighCue(cue({ densities: implied.densities }));
+		const again = weighCue(cue58({ densities: implied.densities }));
 		expect(again.massG.value).toBeCloseTo(implied.massG, 9);
 		expect(again.massG.standing).toBe("measured");
 	});
@@ -71,7 +71,7 @@ describe("impliedDensities", () => {
 			const butt = 955 + 95.5 * normal();
 			const exact = readingsOf(shaft, butt);
 			const outcome = impliedDensities({
-				design: cue(),
+				design: cue58(),
 				massG: {
 					value: exact.massG.value * (1 + 0.005 * normal()) + 0.5 * normal(),
 				},
@@ -91,7 +91,7 @@ describe("impliedDensities", () => {
 	});
 
 	it("takes added metal of a known place into account", () => {
-		const plan = must(planAddedWeight({ design: cue(), wantedMassG: 500 }));
+		const plan = must(planAddedWeight({ design: cue58(), wantedMassG: 500 }));
 		const mass = weighCue(plan.finished);
 		const implied = must(
 			impliedDensities({
@@ -106,7 +106,7 @@ describe("impliedDensities", () => {
 
 	it("refuses a cue that such woods do not make", () => {
 		const outcome = impliedDensities({
-			design: cue(),
+			design: cue58(),
 			massG: { value: 560 },
 			balanceFromButtMm: { value: 445 },
 		});
@@ -121,7 +121,7 @@ describe("impliedDensities", () => {
 	});
 
 	it("knows one density where shaft and butt are one wood", () => {
-		const design = cue({ buttWood: "white-ash" });
+		const design = cue58({ buttWood: "white-ash" });
 		const mass = weighCue(design);
 		const implied = must(
 			impliedDensities({
@@ -176,7 +176,7 @@ describe("billetDensity", () => {
 
 	it("feeds a design", () => {
 		const density = must(billetDensity(billet));
-		const mass = weighCue(cue({ densities: { "white-ash": density } }));
+		const mass = weighCue(cue58({ densities: { "white-ash": density } }));
 		expect(
 			mass.materials.find((one) => one.material === "white-ash")?.densityKgM3
 				.value,

@@ -1,11 +1,11 @@
 import { describe, expect, it } from "vitest";
 import { sheetStations, splicePointStationsMm } from "@/lib/build/stations";
 import { diameterAtMm } from "@/lib/cue/taper";
-import { cue } from "../cue/support/requests";
+import { cue58 } from "../support/designs";
 
 describe("sheetStations", () => {
 	it("counts from the butt end and notes ferrule, joint, points and butt", () => {
-		const design = cue();
+		const design = cue58();
 		const stations = sheetStations(design);
 		const noted = stations.filter((one) => one.note !== null);
 		expect(noted.map((one) => one.note)).toEqual([
@@ -30,7 +30,7 @@ describe("sheetStations", () => {
 	});
 
 	it("does not list one place twice", () => {
-		const design = cue({
+		const design = cue58({
 			layout: "centre",
 			fittings: { jointFromButtMm: 700 },
 		});
@@ -42,15 +42,15 @@ describe("sheetStations", () => {
 	});
 
 	it("asks for closer turning towards the tip", () => {
-		const tolerances = sheetStations(cue()).map((one) => one.toleranceMm);
+		const tolerances = sheetStations(cue58()).map((one) => one.toleranceMm);
 		expect(tolerances[0]).toBe(0.05);
 		expect([...tolerances].sort((a, b) => a - b)).toEqual(tolerances);
 		expect([...new Set(tolerances)]).toEqual([0.05, 0.1, 0.2]);
 	});
 
 	it("throws on a step nobody would mark", () => {
-		expect(() => sheetStations(cue(), { everyMm: 0 })).toThrow(/10–500/);
-		expect(() => sheetStations(cue(), { everyMm: Number.NaN })).toThrow(
+		expect(() => sheetStations(cue58(), { everyMm: 0 })).toThrow(/10–500/);
+		expect(() => sheetStations(cue58(), { everyMm: Number.NaN })).toThrow(
 			/10–500/,
 		);
 	});
@@ -58,11 +58,11 @@ describe("sheetStations", () => {
 
 describe("splicePointStationsMm", () => {
 	it("finds a machine splice's points and none for a plain butt", () => {
-		const machine = cue({ splice: "machine-four-point" });
+		const machine = cue58({ splice: "machine-four-point" });
 		expect(splicePointStationsMm(machine)[0]).toBeCloseTo(
 			0.58 * machine.lengthMm,
 			9,
 		);
-		expect(splicePointStationsMm(cue({ splice: "plain" }))).toEqual([]);
+		expect(splicePointStationsMm(cue58({ splice: "plain" }))).toEqual([]);
 	});
 });

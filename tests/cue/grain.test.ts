@@ -8,7 +8,7 @@ import {
 	ringSpacingForMm,
 } from "@/lib/cue/grain";
 import { must } from "@/lib/numerics/outcome";
-import { bareRound, cue } from "./support/requests";
+import { bareRound, cue58 } from "../support/designs";
 
 /**
  * Worked example, derived and not published: r 4.75 → 14.5 mm over 1473 mm, rings 2 mm apart.
@@ -96,7 +96,7 @@ describe("the arrows of a shaped cue", () => {
 	it("are closer where the taper is quicker", () => {
 		const { front } = must(
 			grainArrows({
-				design: cue({ taperShape: "slim-forward", layout: "one-piece" }),
+				design: cue58({ taperShape: "slim-forward", layout: "one-piece" }),
 				grain: { ringSpacingMm: 0.5, tiltDeg: 0 },
 			}),
 		);
@@ -151,7 +151,7 @@ describe("the arrows of a shaped cue", () => {
 	});
 
 	it("end at the splice points unless asked otherwise", () => {
-		const design = cue({ layout: "one-piece" });
+		const design = cue58({ layout: "one-piece" });
 		const { front } = must(
 			grainArrows({ design, grain: { ringSpacingMm: 0.4, tiltDeg: 0 } }),
 		);

@@ -5,11 +5,11 @@ import { inertiaAboutStationKgM2, weighCue } from "@/lib/cue/mass";
 import { materialAt } from "@/lib/cue/material";
 import { densityKgM3 } from "@/lib/cue/materials";
 import { regionsAt } from "@/lib/cue/regions";
+import { anyRequest, cue58, SNOOKER_58 } from "../support/designs";
 import { adaptiveSimpson } from "./support/adaptive";
 import { normals, seeded } from "./support/random";
-import { anyRequest, cue, SNOOKER } from "./support/requests";
 
-const DECORATED: Parameters<typeof cue>[0] = {
+const DECORATED: Parameters<typeof cue58>[0] = {
 	splicing: {
 		pointsBetween: {
 			wood: "snakewood",
@@ -44,13 +44,13 @@ function bySimpson(
 
 describe("weighCue against adaptive Simpson quadrature of the sections", () => {
 	it.each([
-		["hand splice", cue()],
-		["machine splice", cue({ splice: "machine-four-point" })],
-		["plain butt", cue({ splice: "plain", layout: "one-piece" })],
-		["eight points, veneers and a front wedge", cue(DECORATED)],
+		["hand splice", cue58()],
+		["machine splice", cue58({ splice: "machine-four-point" })],
+		["plain butt", cue58({ splice: "plain", layout: "one-piece" })],
+		["eight points, veneers and a front wedge", cue58(DECORATED)],
 		[
 			"all-round pattern on a machine splice",
-			cue({
+			cue58({
 				splice: "machine-four-point",
 				splicing: { allRound: { wood: "bocote", count: 5 } },
 			}),
@@ -77,8 +77,11 @@ describe("weighCue against adaptive Simpson quadrature of the sections", () => {
 
 describe("weighCue against points thrown at materialAt", () => {
 	it.each([
-		["hand splice with decoration", cue({ ...DECORATED, layout: "one-piece" })],
-		["machine splice", cue({ splice: "machine-four-point" })],
+		[
+			"hand splice with decoration",
+			cue58({ ...DECORATED, layout: "one-piece" }),
+		],
+		["machine splice", cue58({ splice: "machine-four-point" })],
 	])("%s: every part's mass within its sampling error", (_name, design) => {
 		const uniform = seeded(20260101);
 		const half = 14.5;
@@ -112,7 +115,7 @@ describe("weighCue against points thrown at materialAt", () => {
 
 describe("bands", () => {
 	it("are what 20,000 draws of independent densities give", () => {
-		const design = cue();
+		const design = cue58();
 		const mass = weighCue(design);
 		const normal = normals(seeded(7));
 		const draws = Array.from({ length: 20_000 }, () => {
@@ -157,9 +160,9 @@ describe("bands", () => {
 	});
 
 	it("shrink to the billets' own once those are weighed", () => {
-		const published = weighCue(cue());
+		const published = weighCue(cue58());
 		const weighed = weighCue(
-			cue({
+			cue58({
 				densities: {
 					"white-ash": { kgM3: 690, sd: 6 },
 					"gaboon-ebony": { kgM3: 1040, sd: 8 },
@@ -177,7 +180,7 @@ describe("laws", () => {
 	it("parts add up to the whole, in mass and in moment", () => {
 		fc.assert(
 			fc.property(anyRequest, (request) => {
-				const mass = weighCue(cue(request));
+				const mass = weighCue(cue58(request));
 				const sum = mass.parts.reduce((s, p) => s + p.massG.value, 0);
 				const moment = mass.parts.reduce(
 					(s, p) => s + p.massG.value * p.centroidStationMm,
@@ -199,7 +202,7 @@ describe("laws", () => {
 					fc.pre(request.shaftWood !== request.buttWood);
 					const at = (kgM3: number) =>
 						weighCue(
-							cue({
+							cue58({
 								...request,
 								densities: { [request.buttWood]: { kgM3, sd: 0 } },
 							}),
@@ -217,7 +220,7 @@ describe("laws", () => {
 	});
 
 	it("a heavier end weight raises the inertia about a grip forward of it", () => {
-		const design = cue();
+		const design = cue58();
 		const gripStationMm = design.lengthMm - 250;
 		let last = 0;
 		for (const slugMm of [0, 20, 60, 120]) {
@@ -245,7 +248,7 @@ describe("laws", () => {
 	});
 
 	it("inertia about a station follows the parallel axes", () => {
-		const mass = weighCue(cue());
+		const mass = weighCue(cue58());
 		for (const stationMm of [0, 700, 1400]) {
 			const distance = (stationMm - mass.balanceStationMm.value) / 1000;
 			expect(inertiaAboutStationKgM2(mass, stationMm).value).toBeCloseTo(
@@ -257,7 +260,7 @@ describe("laws", () => {
 	});
 
 	it("scales: mass with density, mass with size cubed, inertia with size to the fifth", () => {
-		const design = cue({ layout: "one-piece" });
+		const design = cue58({ layout: "one-piece" });
 		const factor = 1.3;
 		const grown: CueDesign = {
 			...design,
@@ -300,7 +303,7 @@ describe("laws", () => {
 	});
 
 	it("does not change when the cue is turned about its axis or mirrored", () => {
-		const design = cue(DECORATED);
+		const design = cue58(DECORATED);
 		const turned = (change: (deg: number) => number): CueDesign => ({
 			...design,
 			splice: {
@@ -323,8 +326,8 @@ describe("laws", () => {
 	});
 
 	it("gives the same whatever was weighed before", () => {
-		const first = weighCue(cue());
-		weighCue(cue({ lengthMm: 1200, splice: "plain" }));
-		expect(weighCue(cue(SNOOKER))).toEqual(first);
+		const first = weighCue(cue58());
+		weighCue(cue58({ lengthMm: 1200, splice: "plain" }));
+		expect(weighCue(cue58(SNOOKER_58))).toEqual(first);
 	});
 });

@@ -3,11 +3,11 @@ import { describe, expect, it } from "vitest";
 import { materialAt } from "@/lib/cue/material";
 import { regionsAt } from "@/lib/cue/regions";
 import { outlineRadiusMm } from "@/lib/cue/taper";
+import { anyRequest, cue58 } from "../support/designs";
 import { seeded } from "./support/random";
-import { anyRequest, cue } from "./support/requests";
 
 const part = (
-	design: ReturnType<typeof cue>,
+	design: ReturnType<typeof cue58>,
 	fromButtMm: number,
 	angleDeg: number,
 	share = 0.999,
@@ -22,7 +22,7 @@ const part = (
 };
 
 describe("materialAt along a hand-spliced cue", () => {
-	const design = cue();
+	const design = cue58();
 
 	it("answers leather, metal sleeve, tenon, shaft, wedges, joint in turn", () => {
 		const at = (stationMm: number, radiusMm: number) =>
@@ -77,7 +77,7 @@ describe("materialAt along a hand-spliced cue", () => {
 
 describe("points", () => {
 	/** Half-width of a wedge on the surface, as an angle, a little behind its point. */
-	const halfWidthDeg = (design: ReturnType<typeof cue>, fromButtMm: number) => {
+	const halfWidthDeg = (design: ReturnType<typeof cue58>, fromButtMm: number) => {
 		let inside = 0;
 		let outside = 45;
 		for (let i = 0; i < 50; i++) {
@@ -90,7 +90,7 @@ describe("points", () => {
 	};
 
 	it("come out rounded in a hand splice: width grows like the root of the distance", () => {
-		const design = cue({ layout: "one-piece" });
+		const design = cue58({ layout: "one-piece" });
 		const point = 0.475 * design.lengthMm;
 		const ratio =
 			halfWidthDeg(design, point - 4) / halfWidthDeg(design, point - 1);
@@ -98,7 +98,7 @@ describe("points", () => {
 	});
 
 	it("come out sharp in a machine splice: width grows like the distance", () => {
-		const design = cue({ layout: "one-piece", splice: "machine-four-point" });
+		const design = cue58({ layout: "one-piece", splice: "machine-four-point" });
 		const point = 0.42 * design.lengthMm;
 		const ratio =
 			halfWidthDeg(design, point - 4) / halfWidthDeg(design, point - 1);
@@ -106,7 +106,7 @@ describe("points", () => {
 	});
 
 	it("interlock in a machine splice: the shaft's prongs end in points too", () => {
-		const design = cue({ layout: "one-piece", splice: "machine-four-point" });
+		const design = cue58({ layout: "one-piece", splice: "machine-four-point" });
 		const end = 0.19 * design.lengthMm;
 		expect(part(design, end + 2, 45)?.part).toBe("shaft");
 		expect(part(design, end + 2, 47)?.part).toBe("butt");
@@ -116,7 +116,7 @@ describe("points", () => {
 
 describe("veneers, front wedge, patterns and end pieces", () => {
 	it("lays veneer between core and wedge, at its thickness", () => {
-		const design = cue({
+		const design = cue58({
 			layout: "one-piece",
 			splicing: {
 				frontWedge: {
@@ -156,7 +156,7 @@ describe("veneers, front wedge, patterns and end pieces", () => {
 	});
 
 	it("repeats an all-round pattern with its symmetry", () => {
-		const design = cue({
+		const design = cue58({
 			layout: "one-piece",
 			splicing: { allRound: { wood: "bocote", count: 6 } },
 		});
@@ -167,7 +167,7 @@ describe("veneers, front wedge, patterns and end pieces", () => {
 	});
 
 	it("puts eight points round an eight-point butt", () => {
-		const design = cue({
+		const design = cue58({
 			layout: "one-piece",
 			splicing: { pointsBetween: { wood: "snakewood" } },
 		});
@@ -180,7 +180,7 @@ describe("veneers, front wedge, patterns and end pieces", () => {
 	});
 
 	it("shows a screw-in end piece's thread", () => {
-		const design = cue({
+		const design = cue58({
 			layout: "one-piece",
 			fittings: { endPieceMm: 120 },
 		});
@@ -198,7 +198,7 @@ describe("regionsAt agrees with materialAt", () => {
 				anyRequest,
 				fc.double({ min: 0.01, max: 0.99, noNaN: true }),
 				(request, share) => {
-					const design = cue({
+					const design = cue58({
 						...request,
 						splicing: { allRound: { wood: "bocote", count: 4 } },
 					});
@@ -238,7 +238,7 @@ describe("regionsAt agrees with materialAt", () => {
 				anyRequest,
 				fc.double({ min: 0.001, max: 0.999, noNaN: true }),
 				(request, share) => {
-					const design = cue(request);
+					const design = cue58(request);
 					const stationMm = share * design.lengthMm;
 					const radiusMm = outlineRadiusMm(design, stationMm);
 					const sum = regionsAt(design, stationMm).reduce(

@@ -3,7 +3,7 @@ import { weighCue } from "@/lib/cue/mass";
 import { settledAt, yearSwing } from "@/lib/cue/moisture";
 import { must } from "@/lib/numerics/outcome";
 import { PLACES } from "@/lib/reference/climate";
-import { cue } from "./support/requests";
+import { cue58 } from "../support/designs";
 
 const still = (value: number) => ({
 	value,
@@ -14,7 +14,7 @@ const still = (value: number) => ({
 
 describe("settledAt", () => {
 	it("changes nothing at 12 %", () => {
-		const design = cue();
+		const design = cue58();
 		const mass = weighCue(design);
 		const settled = settledAt(design, mass, still(12));
 		expect(settled.massG.value).toBeCloseTo(mass.massG.value, 10);
@@ -26,7 +26,7 @@ describe("settledAt", () => {
 	});
 
 	it("makes the wood 3.7 % heavier from 8 to 12 %, the metal no heavier", () => {
-		const design = cue();
+		const design = cue58();
 		const mass = weighCue(design);
 		const at = (moisturePct: number) =>
 			settledAt(design, mass, still(moisturePct)).massG.value;
@@ -40,7 +40,7 @@ describe("settledAt", () => {
 	});
 
 	it("widens with the spread of the moisture", () => {
-		const design = cue({
+		const design = cue58({
 			densities: {
 				"white-ash": { kgM3: 672, sd: 0 },
 				"gaboon-ebony": { kgM3: 955, sd: 0 },
@@ -68,7 +68,7 @@ describe("yearSwing", () => {
 	];
 
 	it("shows some 3 % of the weight and tenths of a millimetre between 35 and 65 %", () => {
-		const design = cue();
+		const design = cue58();
 		const swing = must(yearSwing(design, seasons));
 		const [dry, damp] = swing.seasons;
 		if (!dry || !damp) throw new Error("two seasons expected");
@@ -92,7 +92,7 @@ describe("yearSwing", () => {
 	it.each(Object.values(PLACES))(
 		"gets heavier and thicker in the damp half: $name",
 		({ seasons: halves }) => {
-			const [dry, damp] = must(yearSwing(cue(), halves)).seasons;
+			const [dry, damp] = must(yearSwing(cue58(), halves)).seasons;
 			if (!dry || !damp) throw new Error("two halves expected");
 			expect(damp.moisturePct.value).toBeGreaterThan(dry.moisturePct.value);
 			expect(damp.massG.value).toBeGreaterThan(dry.massG.value);
@@ -102,7 +102,7 @@ describe("yearSwing", () => {
 
 	it("warns where a place leaves the range the coefficients hold in", () => {
 		const swing = must(
-			yearSwing(cue(), [
+			yearSwing(cue58(), [
 				{
 					name: "desert",
 					air: { temperatureC: 30, relativeHumidityPct: 12 },
@@ -113,7 +113,7 @@ describe("yearSwing", () => {
 	});
 
 	it("refuses air outside the equation with the season's place in the field", () => {
-		const outcome = yearSwing(cue(), [
+		const outcome = yearSwing(cue58(), [
 			...seasons,
 			{ name: "sauna", air: { temperatureC: 80, relativeHumidityPct: 20 } },
 		]);
@@ -126,6 +126,6 @@ describe("yearSwing", () => {
 			min: -5,
 			max: 60,
 		});
-		expect(yearSwing(cue(), []).ok).toBe(false);
+		expect(yearSwing(cue58(), []).ok).toBe(false);
 	});
 });

@@ -10,7 +10,7 @@ import type { PresentCue } from "@/lib/cue/present-reading";
 import { bendingSectionAt } from "@/lib/cue/section";
 import { diameterAtMm } from "@/lib/cue/taper";
 import { must } from "@/lib/numerics/outcome";
-import { anyRequest, cue } from "./support/requests";
+import { anyRequest, cue58 } from "../support/designs";
 
 /** What a player would read off a cue of this project, with its true figures beside. */
 function read(design: CueDesign): PresentCue {
@@ -31,13 +31,13 @@ function read(design: CueDesign): PresentCue {
 const MADE: readonly (readonly [string, CueDesign])[] = [
 	[
 		"ebony, hand splice, weighted to 18 oz",
-		must(planAddedWeight({ design: cue(), wantedMassG: 510 })).finished,
+		must(planAddedWeight({ design: cue58(), wantedMassG: 510 })).finished,
 	],
 	[
 		"rosewood, machine splice, one piece, weighted",
 		must(
 			planAddedWeight({
-				design: cue({
+				design: cue58({
 					buttWood: "indian-rosewood",
 					splice: "machine-four-point",
 					layout: "one-piece",
@@ -46,10 +46,10 @@ const MADE: readonly (readonly [string, CueDesign])[] = [
 			}),
 		).finished,
 	],
-	["unweighted Macassar ebony", cue({ buttWood: "macassar-ebony" })],
+	["unweighted Macassar ebony", cue58({ buttWood: "macassar-ebony" })],
 	[
 		"maple and walnut, full forward, dense billets",
-		cue({
+		cue58({
 			shaftWood: "sugar-maple",
 			buttWood: "black-walnut",
 			taperShape: "full-forward",
@@ -130,7 +130,7 @@ describe("fitPresentCue", () => {
 	});
 
 	it("refuses readings no usual build gives, with the nearest", () => {
-		const readings = read(cue());
+		const readings = read(cue58());
 		const outcome = fitPresentCue({
 			...readings,
 			massG: 900,
@@ -172,7 +172,7 @@ describe("fitPresentCue", () => {
 			"diameters.1.diameterMm",
 		],
 	])("refuses %j", (change, field) => {
-		const outcome = fitPresentCue({ ...read(cue()), ...change });
+		const outcome = fitPresentCue({ ...read(cue58()), ...change });
 		expect(outcome.ok).toBe(false);
 		if (outcome.ok) return;
 		expect(outcome.refusals.map((refusal) => refusal.field)).toContain(field);
@@ -181,7 +181,7 @@ describe("fitPresentCue", () => {
 
 describe("changedCue", () => {
 	it("is the same cue when nothing is changed", () => {
-		const design = cue({ splice: "machine-four-point" });
+		const design = cue58({ splice: "machine-four-point" });
 		const same = must(changedCue(design, {}));
 		expect(weighCue(same).massG.value).toBeCloseTo(
 			weighCue(design).massG.value,
@@ -192,7 +192,7 @@ describe("changedCue", () => {
 	it("makes a longer one heavier, a slimmer one lighter, and keeps the points on the surface", () => {
 		fc.assert(
 			fc.property(anyRequest, (request) => {
-				const design = cue({
+				const design = cue58({
 					...request,
 					lengthMm: Math.min(1500, request.lengthMm),
 					buttDiameterMm: Math.max(request.buttDiameterMm, 26),
@@ -220,7 +220,7 @@ describe("changedCue", () => {
 
 	it("moves splice points with the length", () => {
 		for (const splice of ["hand-four-point", "machine-four-point"] as const) {
-			const design = cue({ splice });
+			const design = cue58({ splice });
 			const [point = 0] = splicePointStationsMm(design);
 			const longer = must(changedCue(design, { lengthMm: 1546.65 }));
 			expect(splicePointStationsMm(longer)[0]).toBeCloseTo(1.05 * point, 4);
@@ -229,7 +229,7 @@ describe("changedCue", () => {
 
 	it("keeps metal at its distance from the butt end", () => {
 		const { finished } = must(
-			planAddedWeight({ design: cue(), wantedMassG: 500 }),
+			planAddedWeight({ design: cue58(), wantedMassG: 500 }),
 		);
 		const longer = must(changedCue(finished, { lengthMm: 1499 }));
 		const rear = (design: CueDesign) =>
@@ -242,7 +242,7 @@ describe("changedCue", () => {
 	});
 
 	it("refuses what could not be built", () => {
-		const outcome = changedCue(cue(), { buttDiameterMm: 40 });
+		const outcome = changedCue(cue58(), { buttDiameterMm: 40 });
 		expect(outcome.ok).toBe(false);
 		if (outcome.ok) return;
 		expect(outcome.refusals[0]).toMatchObject({

@@ -4,7 +4,7 @@ import { materialAt } from "@/lib/cue/material";
 import { bendingModulusGPa, densityKgM3 } from "@/lib/cue/materials";
 import { bendingSectionAt, sectionAt } from "@/lib/cue/section";
 import { outlineRadiusMm } from "@/lib/cue/taper";
-import { bareRound, cue } from "./support/requests";
+import { bareRound, cue58 } from "../support/designs";
 
 const rod = (diameterMm: number) =>
 	bareRound({
@@ -77,7 +77,7 @@ describe("bendingSectionAt", () => {
 
 	it("is the same about both axes for a four-point splice of equal pairs", () => {
 		for (const splice of ["hand-four-point", "machine-four-point"] as const) {
-			const design = cue({ splice, layout: "one-piece" });
+			const design = cue58({ splice, layout: "one-piece" });
 			for (const stationMm of [500, 900, 1100, 1300, 1460]) {
 				const section = bendingSectionAt(design, stationMm);
 				expect(section.stiffnessXNm2 / section.stiffnessYNm2).toBeCloseTo(
@@ -89,7 +89,7 @@ describe("bendingSectionAt", () => {
 	});
 
 	it("agrees with a grid of points through materialAt, front wedge and all", () => {
-		const design = cue({
+		const design = cue58({
 			layout: "one-piece",
 			splicing: {
 				frontWedge: {
@@ -134,16 +134,16 @@ describe("bendingSectionAt", () => {
 	});
 
 	it("carries next to nothing in the leather and weighs nothing at the crown", () => {
-		const tip = bendingSectionAt(cue(), 3);
-		const shaft = bendingSectionAt(cue(), 40);
+		const tip = bendingSectionAt(cue58(), 3);
+		const shaft = bendingSectionAt(cue58(), 40);
 		expect(tip.stiffnessXNm2).toBeLessThan(0.05 * shaft.stiffnessXNm2);
-		expect(bendingSectionAt(cue(), 0).massPerLengthKgM).toBe(0);
+		expect(bendingSectionAt(cue58(), 0).massPerLengthKgM).toBe(0);
 	});
 });
 
 describe("sectionAt", () => {
 	it("shares out the whole section", () => {
-		const design = cue();
+		const design = cue58();
 		for (const stationMm of [2, 8, 200, 900, 1031, 1045, 1300, 1470]) {
 			const section = sectionAt(design, stationMm);
 			expect(
@@ -161,8 +161,8 @@ describe("sectionAt", () => {
 	});
 
 	it("throws off the cue", () => {
-		expect(() => sectionAt(cue(), 1474)).toThrow(RangeError);
-		expect(() => bendingSectionAt(cue(), -5)).toThrow(RangeError);
+		expect(() => sectionAt(cue58(), 1474)).toThrow(RangeError);
+		expect(() => bendingSectionAt(cue58(), -5)).toThrow(RangeError);
 	});
 });
 

@@ -7,11 +7,11 @@ import { sectionAt } from "@/lib/cue/section";
 import { taperCurve, taperPoints } from "@/lib/cue/taper";
 import { designFrom } from "@/lib/cue/template";
 import { must } from "@/lib/numerics/outcome";
-import { cue, SNOOKER } from "./support/requests";
+import { cue58, SNOOKER_58 } from "../support/designs";
 
-const taper = taperPoints(SNOOKER);
+const taper = taperPoints(SNOOKER_58);
 const round = {
-	lengthMm: SNOOKER.lengthMm,
+	lengthMm: SNOOKER_58.lengthMm,
 	radiusAt: (stationMm: number) => taperCurve(taper).at(stationMm) / 2,
 };
 const usual = { pointFromButtMm: 700, coreHalfWidthMm: 5 };
@@ -22,7 +22,7 @@ const refused = (
 	splicing: SplicingRequest,
 	change: Partial<CueRequest> = {},
 ) => {
-	const outcome = designFrom({ ...SNOOKER, ...change, splicing });
+	const outcome = designFrom({ ...SNOOKER_58, ...change, splicing });
 	return outcome.ok ? null : (outcome.refusals[0] ?? null);
 };
 
@@ -99,7 +99,7 @@ describe("flatFrom", () => {
 
 describe("cuts of a design", () => {
 	it("come to their points where asked", () => {
-		const design = cue({
+		const design = cue58({
 			layout: "one-piece",
 			splicing: {
 				points: { pointFromButtMm: 650 },
@@ -115,7 +115,7 @@ describe("cuts of a design", () => {
 	});
 
 	it("keep the core that was asked for at the butt end", () => {
-		const design = cue({
+		const design = cue58({
 			layout: "one-piece",
 			fittings: { buttEndRadiusMm: 0 },
 			splicing: { points: { coreHalfWidthMm: 6 } },
@@ -125,7 +125,7 @@ describe("cuts of a design", () => {
 	});
 
 	it("let the butt's share of the section grow along the splice", () => {
-		const design = cue({ layout: "one-piece" });
+		const design = cue58({ layout: "one-piece" });
 		let last = 0;
 		for (let fromButtMm = 690; fromButtMm > 10; fromButtMm -= 20) {
 			const { buttWoodShare } = sectionAt(design, design.lengthMm - fromButtMm);

@@ -9,7 +9,7 @@ import {
 	TAPER_SHAPES,
 } from "@/lib/cue/taper";
 import { must } from "@/lib/numerics/outcome";
-import { anyRequest, bareRound, cue, SNOOKER } from "./support/requests";
+import { anyRequest, bareRound, cue58, SNOOKER_58 } from "../support/designs";
 
 const SHAPES = Object.keys(TAPER_SHAPES) as TaperShapeId[];
 
@@ -17,7 +17,7 @@ describe("diameterAtMm", () => {
 	it("runs from the tip's to the butt's diameter and never thins on the way", () => {
 		fc.assert(
 			fc.property(anyRequest, (request) => {
-				const design = cue(request);
+				const design = cue58(request);
 				expect(diameterAtMm(design, 0)).toBeCloseTo(request.tipDiameterMm, 9);
 				expect(diameterAtMm(design, design.lengthMm)).toBeCloseTo(
 					request.buttDiameterMm,
@@ -39,7 +39,7 @@ describe("diameterAtMm", () => {
 
 	it("orders the named shapes as their names say, half-way along", () => {
 		const half = (taperShape: TaperShapeId) =>
-			diameterAtMm(cue({ taperShape }), SNOOKER.lengthMm / 2);
+			diameterAtMm(cue58({ taperShape }), SNOOKER_58.lengthMm / 2);
 		expect(half("slim-forward")).toBeLessThan(half("even"));
 		expect(half("even")).toBeLessThan(half("straight"));
 		expect(half("straight")).toBeLessThan(half("full-forward"));
@@ -47,14 +47,14 @@ describe("diameterAtMm", () => {
 	});
 
 	it("throws off the cue", () => {
-		expect(() => diameterAtMm(cue(), -1)).toThrow(RangeError);
-		expect(() => diameterAtMm(cue(), 1474)).toThrow(RangeError);
+		expect(() => diameterAtMm(cue58(), -1)).toThrow(RangeError);
+		expect(() => diameterAtMm(cue58(), 1474)).toThrow(RangeError);
 	});
 });
 
 describe("buttDiameterForMm", () => {
 	it.each(SHAPES)("undoes diameterAtMm for %s", (taperShape) => {
-		const design = cue({ taperShape });
+		const design = cue58({ taperShape });
 		for (const stationMm of [400, 900, 1353, 1473]) {
 			const butt = must(
 				buttDiameterForMm({
@@ -119,7 +119,7 @@ describe("buttDiameterForMm", () => {
 
 describe("outlineRadiusMm", () => {
 	it("follows the dome's circle, then the taper", () => {
-		const design = cue();
+		const design = cue58();
 		const depthMm = domeDepthMm(design);
 		for (const stationMm of [0.2, 0.7, depthMm * 0.999]) {
 			const radiusMm = outlineRadiusMm(design, stationMm);
@@ -133,7 +133,7 @@ describe("outlineRadiusMm", () => {
 	});
 
 	it("rounds the butt edge with a quarter circle", () => {
-		const design = cue();
+		const design = cue58();
 		const { buttEndRadiusMm, lengthMm } = design;
 		expect(outlineRadiusMm(design, lengthMm)).toBeCloseTo(
 			14.5 - buttEndRadiusMm,

@@ -5,10 +5,10 @@ import { weighCue } from "@/lib/cue/mass";
 import { diameterAtMm } from "@/lib/cue/taper";
 import { designFrom } from "@/lib/cue/template";
 import type { Refusal } from "@/lib/numerics/outcome";
-import { anyRequest, cue, SNOOKER } from "./support/requests";
+import { anyRequest, cue58, SNOOKER_58 } from "../support/designs";
 
 const refusalsOf = (change: Partial<CueRequest>): readonly Refusal[] => {
-	const outcome = designFrom({ ...SNOOKER, ...change });
+	const outcome = designFrom({ ...SNOOKER_58, ...change });
 	return outcome.ok ? [] : outcome.refusals;
 };
 
@@ -31,7 +31,7 @@ describe("designFrom", () => {
 
 	it("weighs and balances like a common snooker cue", () => {
 		// Common practice, no source: balance 15–19 in from the butt end, unweighted well under 19 oz.
-		const { massG, balanceFromButtMm } = weighCue(cue());
+		const { massG, balanceFromButtMm } = weighCue(cue58());
 		expect(balanceFromButtMm.value / 25.4).toBeGreaterThan(15);
 		expect(balanceFromButtMm.value / 25.4).toBeLessThan(19);
 		expect(massG.value).toBeGreaterThan(300);
@@ -130,7 +130,7 @@ describe("free stations", () => {
 	];
 
 	it("run the taper through the diameters asked for", () => {
-		const design = cue({ freeTaper });
+		const design = cue58({ freeTaper });
 		for (const { stationMm, diameterMm } of freeTaper)
 			expect(diameterAtMm(design, stationMm)).toBeCloseTo(diameterMm, 9);
 	});

@@ -8,7 +8,7 @@ import { GET as getPdf } from "@/app/specs/[number]/[revision]/sheet.pdf/route";
 import { GET as getJson } from "@/app/specs/[number]/[revision]/spec.json/route";
 import { GET as getCsv } from "@/app/specs/[number]/[revision]/stations.csv/route";
 import { specJsonSchema } from "@/lib/documents/spec-schema";
-import { problemDetailsSchema } from "@/lib/forms/api-responses";
+import { problemDetailsSchema } from "@/lib/forms/api-shapes";
 import { startFitting } from "@/lib/records/fittings/mutations";
 import { createPlayer } from "@/lib/records/players/mutations";
 import { getSpecRevision } from "@/lib/records/specs/loaders";

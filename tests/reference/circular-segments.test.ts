@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { rectangleInDisc, stripInDisc } from "@/lib/cue/cut-disc";
 import { discWithin } from "@/lib/cue/disc";
 import { sectionAt } from "@/lib/cue/section";
-import { cue } from "../cue/support/requests";
+import { cue58 } from "../support/designs";
 
 /**
  * Circular segments. Area R²/2·(θ − sin θ) for the angle θ at the centre, textbook; the unit-radius
@@ -140,7 +140,7 @@ function byChords(
 
 describe("a four-point hand splice's section", () => {
 	it("is the disc less four segments before the corners meet the surface", () => {
-		const design = cue({ layout: "one-piece" });
+		const design = cue58({ layout: "one-piece" });
 		const [first] = design.splice.cuts;
 		if (!first) throw new Error("no cuts");
 		const stationMm = 900;
@@ -158,7 +158,7 @@ describe("a four-point hand splice's section", () => {
 	});
 
 	it("leaves a rectangle of shaft wood after that", () => {
-		const design = cue({ layout: "one-piece" });
+		const design = cue58({ layout: "one-piece" });
 		const stationMm = 1400;
 		const section = sectionAt(design, stationMm);
 		const [first, , second] = design.splice.cuts;

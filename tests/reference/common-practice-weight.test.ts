@@ -6,7 +6,7 @@ import { must } from "@/lib/numerics/outcome";
 import { Z90 } from "@/lib/reference/estimate";
 import { WOODS } from "@/lib/reference/woods";
 import { gramsToOunces, inchesToMm, ouncesToGrams } from "@/lib/units/quantity";
-import { cue } from "../cue/support/requests";
+import { cue58 } from "../support/designs";
 
 /**
  * Common practice of the trade, no published source: a cue asked for at 19–20 oz with a rosewood butt
@@ -30,7 +30,7 @@ const BUILDS = [
 ] as const;
 
 const built = (change: Partial<CueRequest>) =>
-	cue({ lengthMm: inchesToMm(58), ...change });
+	cue58({ lengthMm: inchesToMm(58), ...change });
 
 describe.each(BUILDS)("common practice, $splice, $layout", (build) => {
 	it.each(DIAMETERS_MM)(

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import { checkRules } from "@/lib/build/rules";
 import { GAMES } from "@/lib/reference/rules";
 import { gramsToOunces, inchesToMm, ouncesToGrams } from "@/lib/units/quantity";
-import { cue } from "../cue/support/requests";
+import { cue58 } from "../support/designs";
 
 /**
  * World Professional Billiards and Snooker Association, rules of snooker, section 1; World
@@ -46,7 +46,7 @@ describe("published equipment rules", () => {
 
 describe("checkRules", () => {
 	it("names the broken rule, its bound and its source", () => {
-		const short = cue({ lengthMm: 913, layout: "one-piece" });
+		const short = cue58({ lengthMm: 913, layout: "one-piece" });
 		const finding = checkRules(short, 450, "snooker").find(
 			(one) => one.rule === "cue-length",
 		);
@@ -61,7 +61,7 @@ describe("checkRules", () => {
 	});
 
 	it("takes the bounds themselves as allowed", () => {
-		const bound = cue({ lengthMm: 1016, tipDiameterMm: 14 });
+		const bound = cue58({ lengthMm: 1016, tipDiameterMm: 14 });
 		const checks = checkRules(bound, 708.75, "american-pool");
 		expect(checks.map((one) => one.rule)).toEqual([
 			"cue-length",
@@ -75,7 +75,7 @@ describe("checkRules", () => {
 	});
 
 	it("finds a cue that swells forward against the tapered form", () => {
-		const design = cue();
+		const design = cue58();
 		expect(
 			checkRules(design, 500, "snooker").find(
 				(one) => one.rule === "tapered-form",
@@ -95,7 +95,7 @@ describe("checkRules", () => {
 	});
 
 	it("has no cue rule for carom or English eight-ball", () => {
-		expect(checkRules(cue(), 500, "carom")).toEqual([]);
-		expect(checkRules(cue(), 500, "english-eight-ball")).toEqual([]);
+		expect(checkRules(cue58(), 500, "carom")).toEqual([]);
+		expect(checkRules(cue58(), 500, "english-eight-ball")).toEqual([]);
 	});
 });

@@ -2,7 +2,7 @@ import { describe, expect, it } from "vitest";
 import type { CueDesign } from "@/lib/cue/design";
 import { weighCue } from "@/lib/cue/mass";
 import { inchesToMm } from "@/lib/units/quantity";
-import { bareRound } from "../cue/support/requests";
+import { bareRound } from "../support/designs";
 
 /**
  * Solid cone and frustum: R. Shepard, Amateur Physics for the Amateur Pool Player, 3rd ed. 1997,

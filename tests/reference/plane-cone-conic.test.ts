@@ -1,7 +1,7 @@
 import { describe, expect, it } from "vitest";
 import type { CueDesign } from "@/lib/cue/design";
 import { materialAt } from "@/lib/cue/material";
-import { bareRound } from "../cue/support/requests";
+import { bareRound } from "../support/designs";
 
 /**
  * A plane cutting a cone. Derived here, no published source: on the taper r₀ + z tan θ the plane

@@ -1,9 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { POST } from "@/app/api/v1/trial/route";
-import {
-	problemDetailsSchema,
-	trialResponseSchema,
-} from "@/lib/forms/api-responses";
+import { problemDetailsSchema } from "@/lib/forms/api-shapes";
+import { trialResponseSchema } from "@/lib/forms/api-trial-response";
 import { must } from "@/lib/numerics/outcome";
 import { answerTrial } from "@/lib/trial/answer";
 import type { Shot } from "@/lib/trial/shots";

@@ -1,17 +1,13 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import {
-	type LengthUnit,
-	parseLength,
-	parseMass,
-	parseNumber,
-} from "@/lib/units/parse";
+import { parseLength, parseMass, parseNumber } from "@/lib/units/parse";
 import {
 	GRAMS_PER_OUNCE,
 	inchesToMm,
 	ouncesToGrams,
 	type UnitSystem,
 } from "@/lib/units/quantity";
+import type { LengthUnit } from "@/lib/units/unit-words";
 
 const lengthOf = (
 	text: string,

@@ -8,14 +8,9 @@ import {
 	massUnitOf,
 	type Quantity,
 } from "@/lib/present/figures";
-import {
-	type LengthUnit,
-	type MassUnit,
-	type ParseRefusal,
-	parseLength,
-	parseMass,
-} from "@/lib/units/parse";
+import { type ParseRefusal, parseLength, parseMass } from "@/lib/units/parse";
 import type { UnitSystem } from "@/lib/units/quantity";
+import type { LengthUnit, MassUnit } from "@/lib/units/unit-words";
 import type { Reader } from "@/lib/words/reader";
 
 /**
