@@ -77,7 +77,10 @@ describe("materialAt along a hand-spliced cue", () => {
 
 describe("points", () => {
 	/** Half-width of a wedge on the surface, as an angle, a little behind its point. */
-	const halfWidthDeg = (design: ReturnType<typeof cue58>, fromButtMm: number) => {
+	const halfWidthDeg = (
+		design: ReturnType<typeof cue58>,
+		fromButtMm: number,
+	) => {
 		let inside = 0;
 		let outside = 45;
 		for (let i = 0; i < 50; i++) {
