@@ -10,7 +10,18 @@ type RequestKind =
 	| "apply-trial-wish"
 	| "keep-online-cue"
 	| "open-job"
-	| "save-setting";
+	| "save-setting"
+	| "move-job"
+	| "set-job-due"
+	| "note-job"
+	| "change-job-customer"
+	| "write-job-revision"
+	| "agree-job";
+
+interface Request {
+	readonly key: string;
+	readonly kind: RequestKind;
+}
 
 /**
  * Carries out a creating request unless its key was seen before, and gives the id of its result
@@ -19,9 +30,24 @@ type RequestKind =
  */
 export async function once(
 	transaction: DatabaseTransaction,
-	{ key, kind }: { key: string; kind: RequestKind },
+	{ key, kind }: Request,
 	create: () => Promise<string>,
 ): Promise<string> {
+	const before = await carriedOut(transaction, { key, kind });
+	if (before !== null) return before;
+	const resultId = await create();
+	await transaction.appliedRequest.create({ data: { key, kind, resultId } });
+	return resultId;
+}
+
+/**
+ * What an earlier request with this key came to; null where there was none. Throws where the key was
+ * used for a request of another kind.
+ */
+export async function carriedOut(
+	transaction: DatabaseTransaction,
+	{ key, kind }: Request,
+): Promise<string | null> {
 	if (key.length < 8 || key.length > 200) {
 		throw new RangeError(
 			`a request key has 8 to 200 characters, got ${key.length}`,
@@ -35,8 +61,5 @@ export async function once(
 			`request key ${key} was already used to ${applied.kind}, now to ${kind}`,
 		);
 	}
-	if (applied) return applied.resultId;
-	const resultId = await create();
-	await transaction.appliedRequest.create({ data: { key, kind, resultId } });
-	return resultId;
+	return applied?.resultId ?? null;
 }

@@ -9,6 +9,7 @@ export const JOB_EVENTS = [
 	"agreed",
 	"due-set",
 	"noted",
+	"customer-changed",
 	"link-made",
 	"links-revoked",
 	"checked",

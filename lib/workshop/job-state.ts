@@ -12,7 +12,7 @@ export const JOB_STATES = [
 export type JobState = (typeof JOB_STATES)[number];
 
 /** States a bench still has something to do in, in the order of the work. */
-export const OPEN_STATES = JOB_STATES.filter(
+export const OPEN_STATES: readonly JobState[] = JOB_STATES.filter(
 	(state) => state !== "handed-over" && state !== "cancelled",
 );
 

@@ -1,0 +1,55 @@
+import { outside, type Refusal } from "@/lib/numerics/outcome";
+import type { JobContent, MayVary, Quote } from "./job-content";
+import { addDays, isIsoDate, notBefore } from "./working-days";
+
+/** What a quote says of the finished cue unless the workshop says otherwise. */
+export const USUAL_VALID_DAYS = 30;
+const MOST_VALID_DAYS = 400;
+const MOST_MINOR = 1_000_000_000;
+const MOST_WITHIN = 365;
+
+/**
+ * Why a quote cannot be given on a day: a price that is no whole number of minor units from 0 to 10⁹,
+ * a currency that is not three capitals, a last day before today or more than 400 days ahead, a
+ * deviation outside 0–365.
+ */
+export function quoteRefusals(quote: Quote, today: string): readonly Refusal[] {
+	const { priceMinor, currency, validUntil } = quote;
+	const refusals: (Refusal | null)[] = [
+		outside("quote.priceMinor", priceMinor, 0, MOST_MINOR) ??
+			(Number.isInteger(priceMinor)
+				? null
+				: { code: "not-whole", field: "quote.priceMinor", value: priceMinor }),
+		/^[A-Z]{3}$/.test(currency)
+			? null
+			: { code: "no-currency", field: "quote.currency", value: currency },
+		...notBefore("quote.validUntil", validUntil, today),
+		isIsoDate(validUntil) && validUntil > addDays(today, MOST_VALID_DAYS)
+			? {
+					code: "date-too-far",
+					field: "quote.validUntil",
+					value: validUntil,
+					facts: { latest: addDays(today, MOST_VALID_DAYS) },
+				}
+			: null,
+		...quote.mayVary.map(({ code, within }: MayVary) =>
+			within === null
+				? null
+				: outside(`quote.mayVary.${code}`, within, 0, MOST_WITHIN),
+		),
+	];
+	return refusals.filter((one) => one !== null);
+}
+
+/** What a customer's page of a quote can say. */
+export type QuoteStanding = "open" | "agreed" | "expired" | "none";
+
+export function quoteStanding(p: {
+	quote: JobContent["quote"];
+	isAgreed: boolean;
+	today: string;
+}): QuoteStanding {
+	if (p.isAgreed) return "agreed";
+	if (p.quote === null) return "none";
+	return p.quote.validUntil < p.today ? "expired" : "open";
+}
