@@ -3,7 +3,7 @@ import { planAddedWeight } from "@/lib/build/added-weight";
 import { type BilletPick, billetPicks } from "@/lib/build/billet-window";
 import { FINISHED_TOLERANCE } from "@/lib/build/tolerance";
 import { weighCue } from "@/lib/cue/mass";
-import { cue } from "../cue/support/requests";
+import { cue } from "../support/designs";
 
 const design = cue();
 const natural = weighCue(design);
