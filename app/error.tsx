@@ -2,6 +2,7 @@
 
 import { Button, LinkButton } from "./_ui/button";
 import { Notice } from "./_ui/notice";
+import { useReader } from "./_ui/preferences/reader";
 import { PageHead } from "./_ui/section";
 
 export default function PageError({
@@ -11,23 +12,26 @@ export default function PageError({
 	error: Error & { digest?: string };
 	retry: () => void;
 }) {
+	const { say } = useReader();
 	return (
 		<>
 			<PageHead
-				title="This page could not be shown"
-				lead="A draft that was saved is still there. Try again; if it happens twice, note what you did."
+				title={say("problem.pageFailed")}
+				lead={say("problem.draftKeptTryAgain")}
 				actions={
 					<>
 						<Button look="main" onClick={retry}>
-							Try again
+							{say("problem.tryAgain")}
 						</Button>
-						<LinkButton href="/fittings">Go to the fittings</LinkButton>
+						<LinkButton href="/fittings">
+							{say("problem.toFittings")}
+						</LinkButton>
 					</>
 				}
 			/>
 			{error.digest !== undefined && (
-				<Notice kind="error" title="For the person who looks after this">
-					<p>Reference {error.digest}</p>
+				<Notice kind="error" title={say("problem.forKeeper")}>
+					<p>{say("problem.reference", { digest: error.digest })}</p>
 				</Notice>
 			)}
 		</>

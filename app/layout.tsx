@@ -2,18 +2,17 @@ import "@fontsource-variable/atkinson-hyperlegible-next/index.css";
 import "./globals.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
-import { readPreferences } from "./_ui/preferences/loaders";
+import { readPreferences, readReader } from "./_ui/preferences/loaders";
 import { ReaderProvider } from "./_ui/preferences/reader";
 import { Shell } from "./_ui/shell/shell";
 
-export const metadata: Metadata = {
-	title: {
-		default: "Cue fitting advisor",
-		template: "%s · Cue fitting advisor",
-	},
-	description:
-		"From a player’s body, hand and game to a wooden cue that can be built.",
-};
+export async function generateMetadata(): Promise<Metadata> {
+	const { say } = await readReader();
+	return {
+		title: { default: say("shell.name"), template: say("shell.title") },
+		description: say("shell.description"),
+	};
+}
 
 export const viewport: Viewport = {
 	themeColor: [
@@ -27,20 +26,14 @@ export default async function RootLayout({
 }: {
 	children: ReactNode;
 }) {
-	const preferences = await readPreferences();
+	const { system, language, theme } = await readPreferences();
 	return (
-		<html
-			lang={preferences.language}
-			data-theme={preferences.theme ?? undefined}
-		>
+		<html lang={language} data-theme={theme ?? undefined}>
 			<body>
-				<ReaderProvider
-					manner={{
-						system: preferences.system,
-						language: preferences.language,
-					}}
-				>
-					<Shell preferences={preferences}>{children}</Shell>
+				<ReaderProvider manner={{ system, language }}>
+					<Shell reader={await readReader()} theme={theme}>
+						{children}
+					</Shell>
 				</ReaderProvider>
 			</body>
 		</html>

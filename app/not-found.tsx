@@ -1,14 +1,16 @@
 import { LinkButton } from "./_ui/button";
+import { readReader } from "./_ui/preferences/loaders";
 import { PageHead } from "./_ui/section";
 
-export default function NotFound() {
+export default async function NotFound() {
+	const { say } = await readReader();
 	return (
 		<PageHead
-			title="There is no such page"
-			lead="The address may be mistyped, or what stood here was removed. Nothing that you entered is lost."
+			title={say("problem.noSuchPage")}
+			lead={say("problem.noSuchPageAbout")}
 			actions={
 				<LinkButton look="main" href="/fittings">
-					Go to the fittings
+					{say("problem.toFittings")}
 				</LinkButton>
 			}
 		/>

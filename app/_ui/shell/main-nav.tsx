@@ -2,21 +2,19 @@
 
 import Link from "next/link";
 import { usePathname } from "next/navigation";
+import { useReader } from "../preferences/reader";
 import styles from "./shell.module.css";
 
-const WAYS = [
-	{ href: "/fittings", label: "Fittings" },
-	{ href: "/players", label: "Players" },
-	{ href: "/cues", label: "Cue" },
-	{ href: "/sources", label: "Sources" },
-] as const;
+const WAYS = ["fittings", "players", "cues", "sources"] as const;
 
 export function MainNav() {
+	const { say } = useReader();
 	const path = usePathname();
 	return (
-		<nav className={styles.nav} aria-label="Main">
+		<nav className={styles.nav} aria-label={say("shell.ways")}>
 			<ul>
-				{WAYS.map(({ href, label }) => {
+				{WAYS.map((way) => {
+					const href = `/${way}`;
 					const within = path === href || path.startsWith(`${href}/`);
 					return (
 						<li key={href}>
@@ -27,7 +25,7 @@ export function MainNav() {
 									path === href ? "page" : within ? "true" : undefined
 								}
 							>
-								{label}
+								{say(`shell.${way}`)}
 							</Link>
 						</li>
 					);

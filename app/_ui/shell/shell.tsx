@@ -1,6 +1,8 @@
 import Link from "next/link";
 import type { ReactNode } from "react";
-import type { Preferences } from "../preferences/choices";
+import type { Reader } from "@/lib/words/reader";
+import type { Theme } from "../preferences/choices";
+import { LanguageSwitch } from "./language-switch";
 import { MainNav } from "./main-nav";
 import styles from "./shell.module.css";
 import { DeviceTheme, ThemeSwitch } from "./theme-switch";
@@ -8,26 +10,30 @@ import { UnitSwitch } from "./unit-switch";
 
 /** The frame of every page: skip link, header with the main ways, one `main`, footer. */
 export function Shell({
-	preferences,
+	reader,
+	theme,
 	children,
 }: {
-	preferences: Preferences;
+	reader: Reader;
+	theme: Theme | null;
 	children: ReactNode;
 }) {
+	const { say } = reader;
 	return (
 		<div className={styles.shell}>
 			<a className={styles.skip} href="#main">
-				Skip to the content
+				{say("shell.skip")}
 			</a>
 			<header className={styles.header}>
 				<div className={styles.bar}>
 					<Link className={styles.name} href="/">
-						Cue fitting advisor
+						{say("shell.name")}
 					</Link>
 					<MainNav />
 					<div className={styles.switches}>
-						<UnitSwitch system={preferences.system} />
-						<ThemeSwitch />
+						<LanguageSwitch reader={reader} />
+						<UnitSwitch reader={reader} />
+						<ThemeSwitch reader={reader} />
 					</div>
 				</div>
 				<div className={styles.cue} aria-hidden="true" />
@@ -36,11 +42,8 @@ export function Shell({
 				{children}
 			</main>
 			<footer className={styles.footer}>
-				<p>
-					Estimates to try at the table, with their spread. They replace neither
-					a maker’s eye nor a trial.
-				</p>
-				{preferences.theme !== null && <DeviceTheme />}
+				<p>{say("shell.promise")}</p>
+				{theme !== null && <DeviceTheme reader={reader} />}
 			</footer>
 		</div>
 	);

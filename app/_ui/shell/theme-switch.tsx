@@ -1,9 +1,14 @@
+import type { Reader } from "@/lib/words/reader";
 import { chooseTheme } from "../preferences/actions";
 import { THEME_COOKIE } from "../preferences/choices";
 import styles from "./shell.module.css";
 
 /** Both ways are rendered; the style sheet shows the one that the theme in force leaves open. */
-export function ThemeSwitch() {
+export function ThemeSwitch({ reader }: { reader: Reader }) {
+	const [toDark, toLight] = [
+		reader.say("shell.useDark"),
+		reader.say("shell.useLight"),
+	];
 	return (
 		<form action={chooseTheme}>
 			<button
@@ -11,8 +16,8 @@ export function ThemeSwitch() {
 				type="submit"
 				name={THEME_COOKIE}
 				value="dark"
-				aria-label="Use the dark theme"
-				title="Use the dark theme"
+				aria-label={toDark}
+				title={toDark}
 			>
 				<Moon />
 			</button>
@@ -21,8 +26,8 @@ export function ThemeSwitch() {
 				type="submit"
 				name={THEME_COOKIE}
 				value="light"
-				aria-label="Use the light theme"
-				title="Use the light theme"
+				aria-label={toLight}
+				title={toLight}
 			>
 				<Sun />
 			</button>
@@ -31,7 +36,7 @@ export function ThemeSwitch() {
 }
 
 /** Hands the choice of theme back to the device. */
-export function DeviceTheme() {
+export function DeviceTheme({ reader }: { reader: Reader }) {
 	return (
 		<form action={chooseTheme}>
 			<button
@@ -40,7 +45,7 @@ export function DeviceTheme() {
 				name={THEME_COOKIE}
 				value="device"
 			>
-				Follow the device’s theme
+				{reader.say("shell.deviceTheme")}
 			</button>
 		</form>
 	);

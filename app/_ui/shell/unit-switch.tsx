@@ -1,28 +1,28 @@
 import type { UnitSystem } from "@/lib/units/quantity";
+import type { Reader } from "@/lib/words/reader";
 import { chooseUnits } from "../preferences/actions";
 import { UNITS_COOKIE } from "../preferences/choices";
 import styles from "./shell.module.css";
 
-const CHOICES: readonly { system: UnitSystem; label: string; name: string }[] =
-	[
-		{ system: "metric", label: "mm · g", name: "Millimetres and grams" },
-		{ system: "trade", label: "in · oz", name: "Inches and ounces" },
-	];
+const CHOICES: readonly { system: UnitSystem; label: string }[] = [
+	{ system: "metric", label: "mm · g" },
+	{ system: "trade", label: "in · oz" },
+];
 
 /** A plain form: it works before any script has run, and the server answers in the new units. */
-export function UnitSwitch({ system }: { system: UnitSystem }) {
+export function UnitSwitch({ reader }: { reader: Reader }) {
 	return (
 		<form action={chooseUnits}>
-			<fieldset className={styles.units}>
-				<legend className={styles.unseen}>Units</legend>
+			<fieldset className={styles.choice}>
+				<legend className={styles.unseen}>{reader.say("shell.units")}</legend>
 				{CHOICES.map((choice) => (
 					<button
 						key={choice.system}
 						type="submit"
 						name={UNITS_COOKIE}
 						value={choice.system}
-						aria-pressed={choice.system === system}
-						title={choice.name}
+						aria-pressed={choice.system === reader.system}
+						title={reader.say(`shell.${choice.system}`)}
 					>
 						{choice.label}
 					</button>

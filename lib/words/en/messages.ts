@@ -1,3 +1,5 @@
 import figure from "./figure.json";
+import problem from "./problem.json";
+import shell from "./shell.json";
 
-export const ENGLISH = { figure };
+export const ENGLISH = { figure, problem, shell };
