@@ -1,6 +1,7 @@
 import { z } from "zod";
 import { answersSchema } from "@/lib/forms/answers";
 import { inTransaction } from "@/lib/records/database";
+import { DEMO_REMOVED_KEY } from "@/lib/records/demo/data";
 import { takeNumber } from "@/lib/records/numbers";
 import { playerFieldsSchema } from "@/lib/records/players/data";
 import { searchable } from "@/lib/records/search";
@@ -33,12 +34,17 @@ export function readDemo() {
 
 /**
  * Puts the invented demo players, their fittings and a rack of trial cues into a database that has no players, all of them
- * or none. Gives how many players were added: none where someone is recorded already.
+ * or none. Gives how many players were added: none where someone is recorded already, or where the
+ * invented data was taken away before.
  */
 export async function seedDemo(): Promise<number> {
 	const entries = readDemo();
 	return inTransaction(async (transaction) => {
 		if ((await transaction.player.count()) > 0) return 0;
+		const removed = await transaction.appliedRequest.findUnique({
+			where: { key: DEMO_REMOVED_KEY },
+		});
+		if (removed !== null) return 0;
 		for (const { player, fitting, at } of entries) {
 			const stamps = { isDemo: true, createdAt: at, updatedAt: at };
 			await transaction.player.create({
