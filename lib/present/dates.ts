@@ -1,9 +1,27 @@
-const DAY = new Intl.DateTimeFormat("en-GB", {
-	day: "numeric",
-	month: "long",
-	year: "numeric",
-	timeZone: "UTC",
-});
+import type { LanguageId } from "@/lib/words/languages";
+import type { Reader } from "@/lib/words/reader";
+
+const written = (locale: string) =>
+	new Intl.DateTimeFormat(locale, {
+		day: "numeric",
+		month: "long",
+		year: "numeric",
+		timeZone: "UTC",
+	});
+
+const DAYS: Readonly<Record<LanguageId, Intl.DateTimeFormat>> = {
+	en: written("en-GB"),
+	de: written("de-DE"),
+};
 
 /** "3 May 2026", in universal time, so that server and reader write the same day. */
-export const formatDate = (date: Date): string => DAY.format(date);
+export const formatDate = (date: Date): string => DAYS.en.format(date);
+
+/** A day of the calendar, "2026-05-03", or the day of a moment in universal time, as the reader writes it. */
+export const formatDay = (
+	day: string | Date,
+	{ language }: Pick<Reader, "language">,
+): string =>
+	DAYS[language].format(
+		typeof day === "string" ? new Date(`${day}T00:00:00Z`) : day,
+	);

@@ -3,6 +3,7 @@ import type { WoodId } from "@/lib/reference/woods";
 import type { Reader } from "@/lib/words/reader";
 import { numberIn } from "./caution-words";
 import { formatLength, formatMass, formatNumber, formatRatio } from "./figures";
+import { JOB_REFUSAL_WORDS } from "./job-refusal-words";
 import { SPLICE_LABELS, woodName } from "./labels";
 import { SETTING_REFUSAL_WORDS } from "./setting-refusal-words";
 import { waysOut } from "./ways-out";
@@ -110,6 +111,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, Words>> = {
 	"unknown-cue": ({ value }) =>
 		`Shots were noted with the cue “${value}”, which is not on the rack.`,
 	...SETTING_REFUSAL_WORDS,
+	...JOB_REFUSAL_WORDS,
 };
 
 function inUnits(field: string, value: number, reader: Reader): string {

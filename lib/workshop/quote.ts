@@ -1,4 +1,5 @@
 import { outside, type Refusal } from "@/lib/numerics/outcome";
+import { currencyDigits } from "@/lib/price/currency";
 import type { JobContent, MayVary, Quote } from "./job-content";
 import { addDays, isIsoDate, notBefore } from "./working-days";
 
@@ -10,7 +11,7 @@ const MOST_WITHIN = 365;
 
 /**
  * Why a quote cannot be given on a day: a price that is no whole number of minor units from 0 to 10⁹,
- * a currency that is not three capitals, a last day before today or more than 400 days ahead, a
+ * an unknown currency, a last day before today or more than 400 days ahead, a
  * deviation outside 0–365.
  */
 export function quoteRefusals(quote: Quote, today: string): readonly Refusal[] {
@@ -20,9 +21,9 @@ export function quoteRefusals(quote: Quote, today: string): readonly Refusal[] {
 			(Number.isInteger(priceMinor)
 				? null
 				: { code: "not-whole", field: "quote.priceMinor", value: priceMinor }),
-		/^[A-Z]{3}$/.test(currency)
-			? null
-			: { code: "no-currency", field: "quote.currency", value: currency },
+		currencyDigits(currency) === null
+			? { code: "unknown-currency", field: "quote.currency", value: currency }
+			: null,
 		...notBefore("quote.validUntil", validUntil, today),
 		isIsoDate(validUntil) && validUntil > addDays(today, MOST_VALID_DAYS)
 			? {

@@ -22,6 +22,7 @@ import { INVENTED_PRICE_LIST } from "@/lib/price/list";
 import { answerTrial } from "@/lib/trial/answer";
 import { cue, SNOOKER_REQUEST } from "../support/designs";
 import { unsaid } from "../support/inputs";
+import { JOBS_REFUSED } from "../support/jobs-refused";
 import { METRIC, TRADE } from "../support/readers";
 import { refusalCodes, refusalCodesIn } from "../support/refusal-codes";
 import { SETTINGS_REFUSED } from "../support/settings-refused";
@@ -155,6 +156,7 @@ const PROVOKED: Readonly<Record<string, () => Outcome<unknown>>> = {
 			],
 		}),
 	...SETTINGS_REFUSED,
+	...JOBS_REFUSED,
 };
 
 const search = (wishes: FittingInput["wishes"]) =>

@@ -303,7 +303,7 @@ describe("quoting and agreeing", () => {
 	test.each([
 		["half a penny", { priceMinor: 48_000.5 }, "not-whole"],
 		["less than nothing", { priceMinor: -1 }, "out-of-range"],
-		["no currency", { currency: "pounds" }, "no-currency"],
+		["no currency", { currency: "pounds" }, "unknown-currency"],
 		["no day", { validUntil: "2026-02-30" }, "not-a-date"],
 		["yesterday", { validUntil: addDays(today(), -1) }, "date-passed"],
 		["years ahead", { validUntil: addDays(today(), 401) }, "date-too-far"],

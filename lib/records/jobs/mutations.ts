@@ -28,14 +28,13 @@ import {
 } from "@/lib/workshop/job-content";
 import type { JobEventFacts, JobEventKind } from "@/lib/workshop/job-event";
 import {
-	type JobState,
-	mayMove,
-	NEEDS_AGREEMENT,
-	WAITING_FOR,
-	type WaitingFor,
-} from "@/lib/workshop/job-state";
-import { quoteRefusals } from "@/lib/workshop/quote";
-import { notBefore } from "@/lib/workshop/working-days";
+	agreeRefusal,
+	type JobStanding,
+	moveRefusals,
+	revisionRefusals,
+	stateAfterRevision,
+} from "@/lib/workshop/job-rules";
+import type { JobState, WaitingFor } from "@/lib/workshop/job-state";
 
 /** The job as it stands after an edit; refused; or edited by someone else since it was read (null: gone). */
 export type JobSaved =
@@ -177,9 +176,7 @@ export interface JobMove {
 }
 
 /**
- * Moves a job by hand. Refusals: "no-such-move" for a move that job-state.ts does not have,
- * "not-agreed" where the latest revision has to be agreed to first, "wait-needs-reason" and those of
- * the date a wait should end on.
+ * Moves a job by hand. Refused as lib/workshop/job-rules.ts says.
  */
 export async function moveJob({
 	to,
@@ -190,7 +187,11 @@ export async function moveJob({
 	const by = bySchema.parse(given.by);
 	const note = noteSchema.parse(given.note ?? "");
 	return edit("move-job", given, (_, job) => {
-		const refusals = moveRefusals(job, { to, waitingFor, expectedOn });
+		const refusals = moveRefusals(
+			standingOf(job),
+			{ to, waitingFor, expectedOn },
+			today(),
+		);
 		if (refusals.length > 0) return { refusals };
 		return {
 			change: { state: to, stateSince: new Date() },
@@ -204,47 +205,6 @@ export async function moveJob({
 			},
 		};
 	});
-}
-
-function moveRefusals(
-	job: JobRecord,
-	{
-		to,
-		waitingFor,
-		expectedOn,
-	}: Pick<JobMove, "to" | "waitingFor" | "expectedOn">,
-): readonly Refusal[] {
-	if (!mayMove(job.state, to))
-		return [
-			{
-				code: "no-such-move",
-				field: "to",
-				value: to,
-				facts: { from: job.state },
-			},
-		];
-	if (NEEDS_AGREEMENT.includes(to) && !job.isAgreed)
-		return [
-			{
-				code: "not-agreed",
-				field: "to",
-				value: to,
-				facts: { revision: job.latest.revision },
-			},
-		];
-	if (to !== "waiting") return [];
-	return [
-		...(waitingFor !== undefined && WAITING_FOR.includes(waitingFor)
-			? []
-			: [
-					{
-						code: "wait-needs-reason",
-						field: "waitingFor",
-						value: waitingFor ?? null,
-					},
-				]),
-		...notBefore("expectedOn", expectedOn ?? "", today()),
-	];
 }
 
 /** Sets or takes away the day a job is due. */
@@ -305,8 +265,8 @@ export async function changeCustomer({
 }
 
 /**
- * Writes a quote: the latest revision with a price as the next one. Refusals: those of the quote
- * (lib/workshop/quote.ts) and "job-closed".
+ * Writes a quote: the latest revision with a price as the next one. Refused as lib/workshop/quote.ts
+ * and job-rules.ts say.
  */
 export async function writeQuote({
 	quote,
@@ -348,7 +308,7 @@ async function writeRevision({
 	const reason = noteSchema.parse(given.reason ?? "");
 	return edit("write-job-revision", given, async (transaction, job) => {
 		const content = change(job.latest.content);
-		const refusals = revisionRefusals(job, content);
+		const refusals = revisionRefusals(job, content, today());
 		if (refusals.length > 0) return { refusals };
 		const data = stored(content);
 		if (data.contentSha256 === job.latest.contentSha256)
@@ -370,7 +330,7 @@ async function writeRevision({
 		const wasAgreed = job.revisions.some(
 			({ agreement }) => agreement?.contentSha256 === data.contentSha256,
 		);
-		const state = stateAfter(job.state, content, wasAgreed);
+		const state = stateAfterRevision(job.state, content, wasAgreed);
 		return {
 			change: {
 				...(state === job.state ? {} : { state, stateSince: new Date() }),
@@ -393,29 +353,6 @@ async function writeRevision({
 	});
 }
 
-function revisionRefusals(
-	job: JobRecord,
-	{ quote }: JobContent,
-): readonly Refusal[] {
-	if (job.state === "handed-over" || job.state === "cancelled")
-		return [{ code: "job-closed", field: "state", value: job.state }];
-	if (quote === null)
-		return job.state === "asked"
-			? []
-			: [{ code: "quote-missing", field: "quote", value: null }];
-	return quoteRefusals(quote, today());
-}
-
-function stateAfter(
-	state: JobState,
-	{ quote }: JobContent,
-	wasAgreed: boolean,
-): JobState {
-	if (quote === null) return state;
-	if (wasAgreed) return state === "quoted" ? "agreed" : state;
-	return state === "asked" || state === "agreed" ? "quoted" : state;
-}
-
 export interface NewAgreement {
 	readonly number: number;
 	/** What the customer saw. */
@@ -434,8 +371,7 @@ export type Agreed =
 
 /**
  * Writes down that the customer agrees to a quote, once: agreeing again to the same is the first
- * agreement. Refusals: "no-such-job", "no-quote", "job-closed", "quote-replaced" where it is not the
- * latest or not what was seen, "quote-expired".
+ * agreement. Refused as lib/workshop/job-rules.ts says; throws where there is no such job.
  */
 export async function agree(given: NewAgreement): Promise<Agreed> {
 	const agreedName = customerNameSchema.parse(given.agreedName);
@@ -445,13 +381,7 @@ export async function agree(given: NewAgreement): Promise<Agreed> {
 			where: { number: given.number },
 			select: jobSelection,
 		});
-		if (row === null)
-			return {
-				ok: false,
-				refusals: [
-					{ code: "no-such-job", field: "number", value: given.number },
-				],
-			};
+		if (row === null) throw new Error(`there is no job ${given.number}`);
 		const job = toJob(row);
 		const { latest } = job;
 		const request = { key: given.requestKey, kind: "agree-job" } as const;
@@ -461,7 +391,7 @@ export async function agree(given: NewAgreement): Promise<Agreed> {
 			latest.revision === given.jobRevision &&
 			latest.contentSha256 === given.contentSha256;
 		if (isSame && job.isAgreed) return { ok: true, job };
-		const refusal = agreeRefusal(job, isSame);
+		const refusal = agreeRefusal(standingOf(job), isSame, today());
 		if (refusal) return { ok: false, refusals: [refusal] };
 		await once(transaction, request, async () => {
 			const made = await transaction.agreement.create({
@@ -495,27 +425,12 @@ export async function agree(given: NewAgreement): Promise<Agreed> {
 	});
 }
 
-function agreeRefusal(job: JobRecord, isSame: boolean): Refusal | null {
-	const { latest, state } = job;
-	const { quote } = latest.content;
-	if (state === "handed-over" || state === "cancelled")
-		return { code: "job-closed", field: "state", value: state };
-	if (!isSame)
-		return {
-			code: "quote-replaced",
-			field: "jobRevision",
-			value: latest.revision,
-		};
-	if (quote === null || state === "asked")
-		return { code: "no-quote", field: "quote", value: null };
-	if (quote.validUntil < today())
-		return {
-			code: "quote-expired",
-			field: "validUntil",
-			value: quote.validUntil,
-		};
-	return null;
-}
+const standingOf = (job: JobRecord): JobStanding => ({
+	state: job.state,
+	isAgreed: job.isAgreed,
+	latestRevision: job.latest.revision,
+	quote: job.latest.content.quote,
+});
 
 interface JobEdit {
 	readonly number: number;

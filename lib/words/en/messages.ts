@@ -1,5 +1,7 @@
 import figure from "./figure.json";
+import job from "./job.json";
+import jobRefusal from "./job-refusal.json";
 import problem from "./problem.json";
 import shell from "./shell.json";
 
-export const ENGLISH = { figure, problem, shell };
+export const ENGLISH = { figure, job, jobRefusal, problem, shell };
