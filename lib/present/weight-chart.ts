@@ -20,8 +20,14 @@ import { formatLength, formatMass, formatMassBand } from "./figures";
 export function weightChart(advice: Advice, reader: Reader): ChartModel {
 	const { design, natural } = advice.build;
 	const naturalBand = band90(natural.massG);
-	const from = Math.min(naturalBand.low - 15, advice.mass.value - 30);
-	const to = Math.max(naturalBand.high + 90, advice.mass.value + 30);
+	const from = outward(
+		Math.min(naturalBand.low - 15, advice.mass.value - 30),
+		Math.floor,
+	);
+	const to = outward(
+		Math.max(naturalBand.high + 90, advice.mass.value + 30),
+		Math.ceil,
+	);
 	const plans = range(from, to).flatMap((wantedMassG) => {
 		const plan = planAddedWeight({ design, wantedMassG });
 		return plan.ok ? [{ wantedMassG, plan: plan.value }] : [];
@@ -114,3 +120,8 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 		},
 	};
 }
+
+/** The axis ends at whole stretches, so that it stands still while the weight moves within one. */
+const outward = (massG: number, to: (stretches: number) => number): number =>
+	to(massG / STRETCH_G) * STRETCH_G;
+const STRETCH_G = 25;
