@@ -1,7 +1,7 @@
 import { describe, expect, test } from "vitest";
 import { inventedCatalogue } from "@/lib/advice/catalogue";
 import { catalogueFor } from "@/lib/advice/workshop-offer";
-import { SETTING_SCHEMAS } from "@/lib/forms/settings";
+import { SETTING_SCHEMAS } from "@/lib/forms/settings/schemas";
 import { INVENTED_PRICE_LIST } from "@/lib/price/list";
 import { GAMES, type GameId } from "@/lib/reference/rules";
 import { DEFAULT_SETTINGS } from "@/lib/workshop/default-settings";

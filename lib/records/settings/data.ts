@@ -1,6 +1,6 @@
 import "server-only";
 import type { SettingVersion } from "@/generated/prisma/client";
-import { SETTING_SCHEMAS } from "@/lib/forms/settings";
+import { SETTING_SCHEMAS } from "@/lib/forms/settings/schemas";
 import type {
 	SettingContents,
 	SettingKind,

@@ -1,6 +1,6 @@
 import "server-only";
 import { z } from "zod";
-import { SETTING_SCHEMAS } from "@/lib/forms/settings";
+import { SETTING_SCHEMAS } from "@/lib/forms/settings/schemas";
 import type { Refusal } from "@/lib/numerics/outcome";
 import { canonicalJson } from "@/lib/records/canonical";
 import {
