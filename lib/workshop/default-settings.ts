@@ -22,6 +22,7 @@ const header: Header = {
 	paper: "a4",
 	units: "metric",
 	language: "en",
+	followsDevice: true,
 	warrantyText: "",
 };
 

@@ -31,7 +31,10 @@ export interface Header {
 	readonly publicAddress: string;
 	readonly paper: "a4" | "letter";
 	readonly units: UnitSystem;
+	/** Of papers that no reader asked for, and of new readers unless their device decides. */
 	readonly language: "en" | "de";
+	/** New readers are told in the language of their device, where it is one of the project's. */
+	readonly followsDevice: boolean;
 	/** Printed under quotes and hand-over sheets; empty for none. */
 	readonly warrantyText: string;
 }

@@ -35,6 +35,7 @@ const header = z.strictObject({
 	paper: z.enum(["a4", "letter"]),
 	units: z.enum(["metric", "trade"]),
 	language: z.enum(["en", "de"]),
+	followsDevice: z.boolean(),
 	warrantyText: z.string(),
 });
 
