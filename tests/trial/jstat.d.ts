@@ -8,6 +8,7 @@ declare module "jstat" {
 	export const jStat: {
 		readonly beta: Continuous;
 		readonly normal: Continuous;
+		readonly invgamma: Continuous;
 		readonly binomial: { cdf(k: number, n: number, p: number): number };
 		readonly hypgeom: {
 			pdf(k: number, all: number, marked: number, dealt: number): number;
