@@ -105,8 +105,9 @@ interface Span {
 }
 
 /**
- * Axes of at least `wantedCount` candidates over what the criteria call acceptable, where the bench's
- * steps leave room for that many; wishes are single values. For none wanted, only the ends.
+ * Axes of at least `wantedCount` candidates over what the criteria call acceptable; wishes are single
+ * values. Where the bench's steps leave room for fewer, whole parts of them are taken on every figure
+ * that is free, unless none of the four that can be wished for is. For none wanted, only the ends.
  */
 export function axesFor(p: {
 	needs: FittingNeeds;
@@ -143,22 +144,42 @@ export function axesFor(p: {
 		}),
 		forwardMm: { low: 0, high: FORWARD_MAX_MM, step: STEP.balanceMm },
 	};
-	const first = p.wantedCount > 0 ? 3 : 2;
+	const first = (name: Continuous) =>
+		Math.min(p.wantedCount > 0 ? 3 : 2, benchSteps(spans[name]) + 1);
 	const counts: Record<Continuous, number> = {
-		lengthMm: first,
-		buttDiameterMm: first,
-		tipDiameterMm: first,
-		massG: first,
-		forwardMm: first,
+		lengthMm: first("lengthMm"),
+		buttDiameterMm: first("buttDiameterMm"),
+		tipDiameterMm: first("tipDiameterMm"),
+		massG: first("massG"),
+		forwardMm: first("forwardMm"),
 	};
 	let axes = axesOf(p, spans, counts);
+	const isFixed = isEverythingFixed(axes);
 	while (candidateCount(axes) < p.wantedCount) {
-		const coarsest = coarsestOf(spans, counts);
+		const coarsest = coarsestOf(spans, counts, isFixed);
 		if (coarsest === null) break;
-		counts[coarsest] += 2;
+		counts[coarsest] = finerCount(spans[coarsest], counts[coarsest]);
 		axes = axesOf(p, spans, counts);
 	}
 	return axes;
+}
+
+/** No length, butt, tip or weight is left to choose: every candidate differs in wood, build or balance only. */
+export const isEverythingFixed = (axes: Axes): boolean =>
+	axes.lengthMm.length === 1 &&
+	axes.buttDiameterMm.length === 1 &&
+	axes.tipDiameterMm.length === 1 &&
+	axes.massG.length === 1;
+
+const benchSteps = ({ low, high, step }: Span): number =>
+	Math.round((high - low) / step);
+
+/** Two values more; from the bench's own steps on, the next whole part of a step. */
+function finerCount(span: Span, count: number): number {
+	const steps = benchSteps(span);
+	return count <= steps
+		? Math.min(count + 2, steps + 1)
+		: (Math.floor((count - 1) / steps) + 1) * steps + 1;
 }
 
 const CONTINUOUS = [
@@ -173,23 +194,31 @@ type Continuous = (typeof CONTINUOUS)[number];
 /** Weights and balances are weighed up this much before shapes: a shape costs the scan far more than a load. */
 const LOADS_FIRST = 3;
 
-/** The axis whose values lie most bench steps apart; null where every one is as fine as the bench works. */
+/**
+ * The axis whose values lie most bench steps apart, of those that are coarser than the bench works while
+ * there are any; null where nothing can be made finer, or only the balance and `toBenchOnly`.
+ */
 function coarsestOf(
 	spans: Readonly<Record<Continuous, Span>>,
 	counts: Readonly<Record<Continuous, number>>,
+	toBenchOnly: boolean,
 ): Continuous | null {
 	let coarsest: Continuous | null = null;
-	let most = 1;
+	let most = 0;
+	let isAboveBench = false;
 	for (const name of CONTINUOUS) {
-		const { low, high, step } = spans[name];
-		const apart = (high - low) / step / (counts[name] - 1);
-		if (!(apart > 1 + 1e-9)) continue;
+		const steps = benchSteps(spans[name]);
+		if (steps === 0) continue;
+		const apart = steps / (counts[name] - 1);
+		const isCoarse = apart > 1 + 1e-9;
+		if (!isCoarse && (isAboveBench || toBenchOnly)) continue;
 		const isLoad = name === "massG" || name === "forwardMm";
 		const urgency = isLoad ? LOADS_FIRST * apart : apart;
-		if (urgency > most + 1e-9) {
+		if (urgency > most + 1e-9 || (isCoarse && !isAboveBench)) {
 			most = urgency;
 			coarsest = name;
 		}
+		isAboveBench ||= isCoarse;
 	}
 	return coarsest;
 }
@@ -219,9 +248,22 @@ function axesOf(
 	};
 }
 
-/** Evenly spread, each on a bench step, each once; a span of no width keeps its value as it is. */
-function valuesOf({ low, high, step }: Span, count: number): readonly number[] {
+/**
+ * Evenly spread, each on a bench step, each once; a span of no width keeps its value as it is. More
+ * values than the bench has steps are whole parts of them, every step among them.
+ */
+function valuesOf(span: Span, count: number): readonly number[] {
+	const { low, high, step } = span;
 	if (high === low) return [low];
+	const steps = benchSteps(span);
+	if (count > steps + 1) {
+		const parts = (count - 1) / steps;
+		return Array.from({ length: count }, (_, i) =>
+			i % parts === 0
+				? snapTo(low + (i / parts) * step, step)
+				: low + (i * step) / parts,
+		);
+	}
 	const values: number[] = [];
 	for (let i = 0; i < count; i++) {
 		const value = snapTo(low + ((high - low) * i) / (count - 1), step);

@@ -10,8 +10,9 @@ import { type Refined, type Refining, refine, worthOf } from "./refine";
 import { refusalsFrom, relaxationsFor } from "./relax";
 import { scan } from "./scan";
 import { poolOf, type SearchOptions } from "./search";
+import type { ByGame } from "./shared-offer";
 
-/** The best cue for one game alone, refined. */
+/** The best cue for one game alone, refined from the best starts of the scan that differ. */
 export interface OwnBest {
 	readonly prepared: Prepared;
 	readonly axes: Axes;
@@ -31,25 +32,49 @@ export function ownBest(
 			refusals: refusalsFrom(relaxationsFor({ input, choices: options })),
 		};
 	const { prepared, pool } = found;
-	const [k] = bestDifferent(pool, 1);
-	if (k === undefined) throw new RangeError("ownBest: an empty pool");
+	const refining = refiningOf(prepared);
+	const starts = bestDifferent(pool, options.optionCount ?? STARTS).map((k) =>
+		candidateAt(pool.axes, pool.place[k] as number),
+	);
 	return accept({
 		prepared,
 		axes: pool.axes,
-		refined: refine(
-			refiningOf(prepared),
-			candidateAt(pool.axes, pool.place[k] as number),
-		),
+		refined: bestOf(starts.map((start) => refine(refining, start))),
 	});
+}
+
+/** As many as the search of one game refines. */
+const STARTS = 4;
+
+function bestOf(refined: readonly Refined[]): Refined {
+	const [first, ...others] = refined;
+	if (!first) throw new RangeError("bestOf: nothing was refined");
+	return others.reduce(
+		(best, one) => (one.snapped.overall > best.snapped.overall ? one : best),
+		first,
+	);
+}
+
+/**
+ * The own best, or what a cue rated in the same game leads to where that is better: no cue that the
+ * computation rates in a game may come out ahead of the game's own. `rated` is that cue, judged there.
+ */
+export function atLeast(own: OwnBest, rated: Refined | null): OwnBest {
+	if (rated === null) return own;
+	const polished = refine(refiningOf(own.prepared), rated.snapped.candidate);
+	return { ...own, refined: bestOf([own.refined, polished, rated]) };
 }
 
 /** The candidate of greatest weighted mean worth, refined; null where none is acceptable in both games. */
 export function compromiseOf(
 	both: readonly [OwnBest, OwnBest],
-	p: { shareOfFirst: number; options: SearchOptions },
+	p: { shareOfFirst: number; shared: ByGame; options: SearchOptions },
 ): Refined | null {
 	const [a, b] = both;
-	const axes = joinedAxes(a, b, p.options.candidateCount ?? 90_000);
+	const axes = joinedAxes(a, b, {
+		shared: p.shared,
+		wantedCount: p.options.candidateCount ?? 90_000,
+	});
 	const limits = strictest(a.prepared.limits, b.prepared.limits);
 	const worths = both.map(({ prepared }) => {
 		const worth = new Float64Array(candidateCount(axes));
@@ -119,21 +144,24 @@ const strictest = (a: HardLimits, b: HardLimits): HardLimits => ({
 	wishedMassG: a.wishedMassG,
 });
 
-/** Axes over what either game calls acceptable, and what either catalogue offers. */
-function joinedAxes(a: OwnBest, b: OwnBest, wantedCount: number): Axes {
-	const { catalogue } = a.prepared;
-	const other = b.prepared.catalogue;
+/** Axes over what either game calls acceptable, of what both share. */
+function joinedAxes(
+	a: OwnBest,
+	b: OwnBest,
+	{ shared, wantedCount }: { shared: ByGame; wantedCount: number },
+): Axes {
+	const { wishes } = a.prepared.needs.input;
+	const catalogue = {
+		...a.prepared.catalogue,
+		shaftWoods: wishes.shaftWood ? [wishes.shaftWood] : shared.shaftWoods,
+		layouts: wishes.layout ? [wishes.layout] : shared.layouts,
+	};
+	const half = Math.ceil(wantedCount / 4);
 	const union = <T>(one: readonly T[], two: readonly T[]) => [
 		...new Set([...one, ...two]),
 	];
-	const merged: Prepared["catalogue"] = {
-		...catalogue,
-		shaftWoods: union(catalogue.shaftWoods, other.shaftWoods),
-		layouts: union(catalogue.layouts, other.layouts),
-	};
-	const half = Math.ceil(wantedCount / 4);
 	const [one, two] = [a, b].map(({ prepared }) =>
-		axesFor({ ...prepared, catalogue: merged, wantedCount: half }),
+		axesFor({ ...prepared, catalogue, wantedCount: half }),
 	) as [Axes, Axes];
 	const values = (
 		name: "lengthMm" | "buttDiameterMm" | "tipDiameterMm" | "massG",

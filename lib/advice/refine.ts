@@ -170,25 +170,35 @@ function neighbours(value: number, step: number, isFree: boolean): number[] {
 }
 
 /**
- * Every combination of neighbouring steps; the balance, where the metal is brought forward, to its own
- * step. The scanned start is on the steps already and is taken where nothing else is better, as at the
- * edge of what the wood weighs.
+ * The best of the neighbours on the steps. A scanned start that is on the steps already is one of them,
+ * as at the edge of what the wood weighs; of one between them the neighbours are looked at too, and it
+ * is taken itself only where none of all those can be built.
  */
 function snap(
 	r: Refining,
 	from: Valued,
 	start: Valued,
 ): { best: Valued; evaluations: number } {
-	const { candidate } = from;
-	const { wishes } = r;
-	let best = start;
+	const isOn = isOnSteps(r, start);
+	let best: Valued | null = isOn ? start : null;
 	let evaluations = 0;
 	const consider = (tried: Candidate): Valued | null => {
 		evaluations++;
 		const found = valued(r, tried);
-		if (found && found.overall > best.overall) best = found;
+		if (found && (best === null || found.overall > best.overall)) best = found;
 		return found;
 	};
+	visitNeighbours(r, from.candidate, consider);
+	if (!isOn) visitNeighbours(r, start.candidate, consider);
+	return { best: best ?? start, evaluations };
+}
+
+/** Every combination of neighbouring steps; the balance, where the metal is brought forward, to its own step. */
+function visitNeighbours(
+	{ wishes }: Refining,
+	candidate: Candidate,
+	consider: (tried: Candidate) => Valued | null,
+): void {
 	const sides = (name: keyof typeof SNAPPED) =>
 		neighbours(
 			candidate.request[name],
@@ -220,7 +230,20 @@ function snap(
 						if (balanceMm > rearMm)
 							consider({ request, massG, forwardMm: balanceMm - rearMm });
 				}
-	return { best, evaluations };
+}
+
+/** A wish counts as on the steps whatever it is; a balance by itself, or by how far it was brought forward. */
+function isOnSteps({ wishes }: Refining, start: Valued): boolean {
+	const { request, massG, forwardMm } = start.candidate;
+	const on = (value: number, step: number) =>
+		Math.abs(value / step - Math.round(value / step)) < 1e-6;
+	return (
+		(Object.keys(SNAPPED) as (keyof typeof SNAPPED)[]).every(
+			(name) => wishes[name] !== undefined || on(request[name], SNAPPED[name]),
+		) &&
+		(massG === null || wishes.massG !== undefined || on(massG, STEP.massG)) &&
+		(on(forwardMm, STEP.balanceMm) || on(balanceOf(start), STEP.balanceMm))
+	);
 }
 
 const balanceOf = ({ measured }: Valued): number =>

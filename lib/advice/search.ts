@@ -3,7 +3,7 @@ import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import { argueChoices } from "./argue-choices";
 import { type Argued, argueFigures } from "./argument";
-import { axesFor, candidateAt } from "./axes";
+import { axesFor, candidateAt, isEverythingFixed } from "./axes";
 import type { Criterion } from "./criteria";
 import type { Figure } from "./figure";
 import type { FittingInput } from "./input";
@@ -27,7 +27,7 @@ import { MODEL_VERSION } from "./version";
 export interface SearchOptions extends SearchChoices {
 	/** Source of chance for the bands: seeded by the caller, so that a search can be repeated. */
 	readonly uniform: Uniform;
-	/** At least so many candidates, where wishes leave room for them. Default 90,000. */
+	/** At least so many candidates, as long as any figure is free. Default 90,000. */
 	readonly candidateCount?: number;
 	/** Cues refined and worked out in full. Default 4. */
 	readonly optionCount?: number;
@@ -54,6 +54,8 @@ export interface SearchReport {
 		readonly acceptable: number;
 		/** Beaten on all criteria by none. */
 		readonly nonDominated: number;
+		/** Wishes fix every length, diameter and weight: these candidates are all there are on the bench's steps. */
+		readonly isEverythingFixed: boolean;
 	};
 	readonly needs: Readonly<Record<"length" | "mass" | "butt" | "tip", Figure>>;
 	readonly feelFrom: "present-cue" | "usual-build";
@@ -129,6 +131,7 @@ export function searchCues(
 				buildable: pool.buildable,
 				acceptable: pool.count,
 				nonDominated: front.length,
+				isEverythingFixed: isEverythingFixed(pool.axes),
 			},
 			needs: {
 				length: needs.length,

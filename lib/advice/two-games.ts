@@ -5,13 +5,15 @@ import { CRITERION_COUNT, CRITERION_IDS, type CriterionId } from "./criteria";
 import { overallOf } from "./evaluate";
 import { evaluator } from "./evaluator";
 import type { FittingInput } from "./input";
-import { compromiseOf, ownBest } from "./joint-search";
+import { atLeast, compromiseOf, ownBest } from "./joint-search";
 import { drawsFrom } from "./latent";
 import { type CueOption, type Worked, workOut } from "./option";
 import type { Prepared } from "./prepare";
 import type { Refined } from "./refine";
 import type { SearchOptions } from "./search";
+import { sharedOffer } from "./shared-offer";
 import { type Closeness, closenessOf } from "./uncertainty";
+import { catalogueOf } from "./usual-build";
 
 /** How one cue for both games does in one of them, against a cue made for it alone. */
 export interface GameShare {
@@ -50,9 +52,10 @@ export interface TwoGames {
 const SMALL_LOSS = 0.03;
 
 /**
- * One player, two games: the best cue for each, and the one cue of the same catalogue with the greatest
- * geometric mean of both worths, weighted by how much each is played. Scanned over the values of both
- * searches together, then refined and snapped. Refuses what a search of either game alone refuses.
+ * One player, two games: the best cue for each, and the one cue of what both games' catalogues offer with
+ * the greatest geometric mean of both worths, weighted by how much each is played. Scanned over the
+ * values of both searches together, then refined and snapped. Each game's own cue is at least as good
+ * there as the one for both. Refuses what a search of either game alone refuses.
  */
 export function twoGames(p: {
 	input: FittingInput;
@@ -75,12 +78,25 @@ export function twoGames(p: {
 		input,
 		{ ...input, stance: { ...input.stance, ...p.second } },
 	] as const;
-	const first = ownBest(inputs[0], options);
+	const catalogueIn = (one: FittingInput) =>
+		options.catalogue ?? catalogueOf(one, one.stance.gameId);
+	const { shared, own } = sharedOffer(
+		catalogueIn(inputs[0]),
+		catalogueIn(inputs[1]),
+	);
+	const first = ownBest(inputs[0], { ...options, catalogue: own[0] });
 	if (!first.ok) return first;
-	const second = ownBest(inputs[1], options);
+	const second = ownBest(inputs[1], { ...options, catalogue: own[1] });
 	if (!second.ok) return second;
-	const both = [first.value, second.value] as const;
-	const joined = compromiseOf(both, { shareOfFirst, options });
+	const found = [first.value, second.value] as const;
+	const joined = compromiseOf(found, { shareOfFirst, shared, options });
+	const judged = found.map(
+		({ prepared }) => joined && judgedIn(prepared, joined),
+	) as [Refined | null, Refined | null];
+	const both = [
+		atLeast(found[0], judged[0]),
+		atLeast(found[1], judged[1]),
+	] as const;
 	const refinedAll = [...both.map(({ refined }) => refined), joined].filter(
 		(one) => one !== null,
 	);
@@ -92,14 +108,17 @@ export function twoGames(p: {
 			snapped.candidate.request.buttWood,
 		]),
 	});
-	const shares = both.map(({ prepared, refined }) => {
+	const asOne = both.map(({ prepared }, i) => {
+		const refined = judged[i];
+		return refined ? workOut({ prepared, refined, draws }) : null;
+	});
+	const shares = both.map(({ prepared, refined }, i) => {
 		const own = workOut({ prepared, refined, draws });
 		if (!own) throw new RangeError("twoGames: an own best cannot be planned");
-		return shareOf(prepared, own, joined && inGame(prepared, joined, draws));
+		return shareOf(prepared, own, asOne[i] ?? null);
 	});
 	const [one, other] = shares as [GameShare, GameShare];
-	const option =
-		joined && (inGame(both[0].prepared, joined, draws)?.option ?? null);
+	const option = asOne[0]?.option ?? null;
 	const told = shares.some(
 		({ closeness }) => closeness === null || !closeness.tooClose,
 	);
@@ -114,12 +133,8 @@ export function twoGames(p: {
 	});
 }
 
-/** The compromise judged, and worked out, as a cue for one of the games; null where it is unacceptable there. */
-function inGame(
-	prepared: Prepared,
-	joined: Refined,
-	draws: ReturnType<typeof drawsFrom>,
-): Worked | null {
+/** The compromise judged as a cue for one of the games; null where it is unacceptable there. */
+function judgedIn(prepared: Prepared, joined: Refined): Refined | null {
 	const judged = (candidate: Refined["snapped"]["candidate"]) => {
 		const measured = evaluator(prepared.setting)(candidate);
 		if (!measured.ok) return null;
@@ -132,25 +147,21 @@ function inGame(
 	const snapped = judged(joined.snapped.candidate);
 	const continuous = judged(joined.continuous.candidate);
 	if (!snapped || !continuous) return null;
-	return workOut({
-		prepared,
-		draws,
-		refined: {
-			...joined,
-			snapped,
-			continuous,
-			snappingCost: continuous.overall - snapped.overall,
-			snappingCostBy: Array.from(
-				{ length: CRITERION_COUNT },
-				(_, i) =>
-					prepared.compiled.desirability(
-						i,
-						continuous.measured.row[i] as number,
-					) -
-					prepared.compiled.desirability(i, snapped.measured.row[i] as number),
-			),
-		},
-	});
+	return {
+		...joined,
+		snapped,
+		continuous,
+		snappingCost: continuous.overall - snapped.overall,
+		snappingCostBy: Array.from(
+			{ length: CRITERION_COUNT },
+			(_, i) =>
+				prepared.compiled.desirability(
+					i,
+					continuous.measured.row[i] as number,
+				) -
+				prepared.compiled.desirability(i, snapped.measured.row[i] as number),
+		),
+	};
 }
 
 function shareOf(

@@ -203,6 +203,7 @@ export const adviceResponseSchema = open({
 			buildable: z.number().int(),
 			acceptable: z.number().int(),
 			nonDominated: z.number().int(),
+			isEverythingFixed: z.boolean(),
 		}),
 		criteria: z.array(
 			open({ id: z.string(), unit: z.string(), weight: z.number() }),

@@ -15,12 +15,15 @@ import {
 import { LAYOUT_LABELS, SPLICE_LABELS, TAPER_LABELS, woodName } from "./labels";
 import { type WishAnswer, wishesOf } from "./wish-answers";
 
+const EVERYTHING_FIXED =
+	"Length, weight, butt and tip are all fixed by wishes: only woods, build and balance are left to look through.";
+
 /** "Best of 112,320 cues; 1,684 are beaten by none." */
 export const countsText = (
 	{ counts }: Pick<SearchReport, "counts">,
 	reader: Reader,
 ): string =>
-	`Best of ${formatNumber(counts.candidates, reader)} cues; ${formatNumber(counts.nonDominated, reader)} are beaten by none.`;
+	`Best of ${formatNumber(counts.candidates, reader)} cues; ${formatNumber(counts.nonDominated, reader)} are beaten by none.${counts.isEverythingFixed ? ` ${EVERYTHING_FIXED}` : ""}`;
 
 /** A cue the search puts forward, in words. */
 export interface OptionView {

@@ -4,12 +4,14 @@ import {
 	axesFor,
 	candidateAt,
 	candidateCount,
+	isEverythingFixed,
 } from "@/lib/advice/axes";
 import {
 	checkedCatalogue,
 	inventedCatalogue,
 	withWishes,
 } from "@/lib/advice/catalogue";
+import type { Wishes } from "@/lib/advice/input";
 import { STEP } from "@/lib/advice/judgement";
 import { limitsFor, naturalMeetsWish } from "@/lib/advice/limits";
 import { scan } from "@/lib/advice/scan";
@@ -53,7 +55,7 @@ describe("axes", () => {
 		expect(fixed.tipDiameterMm).toEqual([9.3]);
 		expect(candidateCount(fixed)).toBeGreaterThanOrEqual(50_000);
 	});
-	test("stop at the bench's steps where wishes leave no room for more", () => {
+	test("stop at the bench's steps where wishes fix every length, diameter and weight", () => {
 		const wishes = {
 			lengthMm: 1471,
 			buttDiameterMm: 29,
@@ -69,6 +71,67 @@ describe("axes", () => {
 			wantedCount: 50_000,
 		});
 		expect(candidateCount(few)).toBeLessThan(50);
+		expect(isEverythingFixed(few)).toBe(true);
+	});
+	describe("with one figure free, whatever else is fixed, are parts of the bench's steps", () => {
+		const fixed = {
+			lengthMm: 1471,
+			buttDiameterMm: 29,
+			tipDiameterMm: 9.5,
+			massG: 510,
+		} as const;
+		const figures = Object.keys(fixed) as (keyof typeof fixed)[];
+		const subsets = Array.from({ length: 15 }, (_, mask) =>
+			figures.filter((__, i) => (mask >> i) % 2 === 1),
+		);
+		const choices = {
+			buttWood: "indian-rosewood",
+			shaftWood: "white-ash",
+			splice: "hand-four-point",
+			layout: "three-quarter",
+			taperShape: "even",
+		} as const;
+		test.each(
+			subsets.map((names) => [names.join(", ") || "nothing", names] as const),
+		)("fixed: %s", (_, names) => {
+			const wishes: Wishes = {
+				...choices,
+				...Object.fromEntries(names.map((name) => [name, fixed[name]])),
+			};
+			const made = axesFor({
+				...prepared(withStature(1750, { wishes })),
+				wantedCount: 50_000,
+			});
+			expect(isEverythingFixed(made)).toBe(false);
+			expect(candidateCount(made)).toBeGreaterThanOrEqual(50_000);
+			expect(candidateCount(made)).toBeLessThan(150_000);
+			for (const [values, step, wish] of [
+				[made.lengthMm, STEP.lengthMm, wishes.lengthMm],
+				[made.buttDiameterMm, STEP.diameterMm, wishes.buttDiameterMm],
+				[made.tipDiameterMm, STEP.diameterMm, wishes.tipDiameterMm],
+				[made.massG, STEP.massG, wishes.massG],
+				[made.forwardMm, STEP.balanceMm, undefined],
+			] as const) {
+				if (wish !== undefined) {
+					expect(values).toEqual([wish]);
+					continue;
+				}
+				const [low = 0] = values;
+				const high = values.at(-1) ?? 0;
+				const steps = Math.round((high - low) / step);
+				// Rising, and never coarser than it need be where another is finer than the bench.
+				values.forEach((value, i) => {
+					if (i > 0) expect(value).toBeGreaterThan(values[i - 1] ?? 0);
+				});
+				if (values.length > steps + 1) {
+					const parts = (values.length - 1) / steps;
+					expect(Number.isInteger(parts)).toBe(true);
+					values.forEach((value, i) => {
+						expect(value).toBeCloseTo(low + (i * step) / parts, 9);
+					});
+				}
+			}
+		});
 	});
 	test("number every candidate once, and refuse places beyond", () => {
 		const small: Axes = {

@@ -8,6 +8,7 @@ import { STEP } from "@/lib/advice/judgement";
 import { seededUniform } from "@/lib/advice/normal";
 import { searchCues } from "@/lib/advice/search";
 import { must } from "@/lib/numerics/outcome";
+import { countsText } from "@/lib/present/search-view";
 import {
 	gramsToOunces,
 	inchesToMm,
@@ -15,6 +16,7 @@ import {
 	ouncesToGrams,
 } from "@/lib/units/quantity";
 import { anyInput, unsaid, withStature } from "../support/inputs";
+import { METRIC } from "../support/readers";
 import { searched } from "./support";
 
 const best = (input: FittingInput, options = {}) => {
@@ -22,6 +24,39 @@ const best = (input: FittingInput, options = {}) => {
 	if (!first) throw new Error("no cue");
 	return first;
 };
+
+describe("wishes that fix nearly everything", () => {
+	const nearly = {
+		lengthMm: 1471,
+		buttDiameterMm: 29,
+		tipDiameterMm: 9.5,
+		buttWood: "indian-rosewood",
+		splice: "hand-four-point",
+		layout: "three-quarter",
+		taperShape: "even",
+	} as const;
+	test("leave 50,000 candidates and more, and a cue on the bench's steps", () => {
+		const { counts, options } = searched(
+			withStature(1750, { wishes: nearly }),
+			{ candidateCount: 90_000 },
+		).report;
+		expect(counts.candidates).toBeGreaterThanOrEqual(50_000);
+		expect(counts.isEverythingFixed).toBe(false);
+		expect(options).toHaveLength(1);
+		const massG = options[0]?.wantedMassG ?? 0;
+		expect(
+			Math.abs(massG / STEP.massG - Math.round(massG / STEP.massG)),
+		).toBeLessThan(1e-9);
+	}, 30_000);
+	test("all four figures fixed is said, with what is left to look through", () => {
+		const { counts } = searched(
+			withStature(1750, { wishes: { ...nearly, massG: 510 } }),
+		).report;
+		expect(counts.isEverythingFixed).toBe(true);
+		expect(counts.candidates).toBeLessThan(50);
+		expect(countsText({ counts }, METRIC)).toMatch(/are all fixed by wishes/);
+	}, 30_000);
+});
 
 // Common practice of the trade, no source: what a search without wishes must come near.
 describe("a snooker player with no wishes gets what the trade would make", () => {

@@ -67,6 +67,7 @@ describe("what a search found", () => {
 							buildable: 1,
 							acceptable: 1,
 							nonDominated: 1684,
+							isEverythingFixed: false,
 						},
 					},
 					METRIC,
