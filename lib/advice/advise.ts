@@ -5,23 +5,22 @@ import {
 	type Outcome,
 	type Refusal,
 } from "@/lib/numerics/outcome";
-import { type Body, bodyFrom } from "@/lib/player/body";
-import { type GripCircle, gripCircleFrom } from "@/lib/player/hand";
+import type { Body } from "@/lib/player/body";
+import type { GripCircle } from "@/lib/player/hand";
 import { band90, type Estimate } from "@/lib/reference/estimate";
-import { GAMES, type GameId } from "@/lib/reference/rules";
+import type { GameId } from "@/lib/reference/rules";
 import { endMassOfDesignG } from "@/lib/shot/endmass";
 import { type TipTradeoff, tipTradeoff } from "@/lib/shot/tip";
-import { type CueReach, reachFrom } from "@/lib/stance/reach";
+import type { CueReach } from "@/lib/stance/reach";
 import { snapTo } from "@/lib/units/quantity";
 import { type Build, buildFor, buildOf } from "./build";
-import { adviseButt, type ButtAdvice } from "./butt";
+import type { ButtAdvice } from "./butt";
 import type { CueChoice } from "./choice";
 import { type Figure, surenessOf } from "./figure";
+import { needsFor } from "./fitting-needs";
 import type { FittingInput } from "./input";
 import { FELT, STEP, usualBalanceMm } from "./judgement";
-import { adviseLength } from "./length";
-import { adviseMass, type MassNeed } from "./mass";
-import { adviseTip } from "./tip";
+import type { MassNeed } from "./mass";
 import { MODEL_VERSION } from "./version";
 
 export interface Advice {
@@ -55,38 +54,17 @@ export function advise(
 	choice?: CueChoice,
 ): Outcome<Advice> {
 	const { gameId } = input.stance;
-	const game = GAMES[gameId];
-	const body = bodyFrom(input.player);
-	if (!body.ok) return body;
-	const grip = gripCircleFrom({
-		readingsMm: input.player.gripCircleReadingsMm ?? [],
-		handLengthMm: body.value.handLengthMm,
-	});
-	if (!grip.ok) return grip;
-	const reach = reachFrom({ body: body.value, answers: input.stance });
-	if (!reach.ok) return reach;
-
-	const length = adviseLength({
-		input,
-		body: body.value,
-		reach: reach.value,
-		game,
-	});
-	const lengthMm = choice?.request.lengthMm ?? length.figure.value;
-	const tip = withValue(
-		adviseTip({ input, game }),
-		choice?.request.tipDiameterMm,
+	const found = needsFor(input, choice?.request);
+	if (!found.ok) return found;
+	const needs = found.value;
+	const { body, grip, reach, massNeed } = needs;
+	const length = withValue(needs.length, choice?.request.lengthMm);
+	const tip = withValue(needs.tip, choice?.request.tipDiameterMm);
+	const buttFigure = withValue(
+		needs.butt.figure,
+		choice?.request.buttDiameterMm,
 	);
-	const butt = adviseButt({
-		input,
-		grip: grip.value,
-		lengthMm,
-		gripFromButtMm: reach.value.gripFromButtMm.value,
-		tipDiameterMm: tip.value,
-		taperShape: choice?.request.taperShape ?? input.wishes.taperShape ?? "even",
-	});
-	const buttFigure = withValue(butt.figure, choice?.request.buttDiameterMm);
-	const massNeed = adviseMass({ input, body: body.value, game, lengthMm });
+	const lengthMm = length.value;
 	const built =
 		choice === undefined
 			? buildTo({
@@ -108,13 +86,13 @@ export function advise(
 		modelVersion: MODEL_VERSION,
 		input,
 		gameId,
-		body: body.value,
-		grip: grip.value,
-		reach: reach.value,
-		length: withValue(length.figure, choice?.request.lengthMm),
+		body,
+		grip,
+		reach,
+		length,
 		mass,
 		massNeed,
-		butt: { ...butt, figure: buttFigure },
+		butt: { ...needs.butt, figure: buttFigure },
 		tip,
 		tipTradeoff: tipTradeoff({
 			gameId,
@@ -126,10 +104,7 @@ export function advise(
 		build,
 		rules,
 		cautions: [
-			...body.value.cautions,
-			...reach.value.cautions,
-			...length.cautions,
-			...butt.cautions,
+			...needs.cautions,
 			...massCautions,
 			...(build.plan.ok ? build.plan.value.cautions : []),
 			...balanceCautions({ balance, gameId, lengthMm }),

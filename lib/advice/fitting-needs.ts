@@ -1,3 +1,4 @@
+import type { CueRequest } from "@/lib/cue/design";
 import { growthCurve } from "@/lib/cue/taper";
 import { accept, type Caution, type Outcome } from "@/lib/numerics/outcome";
 import { type Body, bodyFrom } from "@/lib/player/body";
@@ -50,8 +51,20 @@ export const handFromButtMm = (hand: HandPlace, lengthMm: number): number =>
 		Math.max(hand.leastMm, lengthMm - hand.stationMm.value),
 	);
 
-/** The four figures and where the hand stands. Refuses what body, grip or stance refuse. */
-export function needsFor(input: FittingInput): Outcome<FittingNeeds> {
+/** A cue that was picked: its shape moves what is asked of its butt and weight. */
+export type PickedShape = Pick<
+	CueRequest,
+	"lengthMm" | "tipDiameterMm" | "taperShape"
+>;
+
+/**
+ * The four figures and where the hand stands; butt and weight as needed on the cue picked, where one is.
+ * Refuses what body, grip or stance refuse.
+ */
+export function needsFor(
+	input: FittingInput,
+	picked?: PickedShape,
+): Outcome<FittingNeeds> {
 	const { gameId } = input.stance;
 	const game = GAMES[gameId];
 	const body = bodyFrom(input.player);
@@ -70,12 +83,16 @@ export function needsFor(input: FittingInput): Outcome<FittingNeeds> {
 		game,
 	});
 	const tip = adviseTip({ input, game });
-	const taperShape = input.wishes.taperShape ?? "even";
+	const {
+		lengthMm = length.figure.value,
+		tipDiameterMm = tip.value,
+		taperShape = input.wishes.taperShape ?? "even",
+	} = picked ?? {};
 	const forButt = {
 		grip: grip.value,
-		lengthMm: length.figure.value,
+		lengthMm,
 		gripFromButtMm: reach.value.gripFromButtMm.value,
-		tipDiameterMm: tip.value,
+		tipDiameterMm,
 		taperShape,
 	};
 	const butt = adviseButt({ ...forButt, input });
@@ -84,14 +101,12 @@ export function needsFor(input: FittingInput): Outcome<FittingNeeds> {
 		...forButt,
 		input: { ...input, wishes: otherWishes },
 	}).figure;
-	const grown = growthCurve(taperShape).at(
-		butt.gripStationMm / forButt.lengthMm,
-	);
+	const grown = growthCurve(taperShape).at(butt.gripStationMm / lengthMm);
 	const massNeed = adviseMass({
 		input,
 		body: body.value,
 		game,
-		lengthMm: forButt.lengthMm,
+		lengthMm,
 	});
 	const { bridgeLengthMm, bridgeToGripMm, gripFromButtMm } = reach.value;
 	return accept({
@@ -119,8 +134,8 @@ export function needsFor(input: FittingInput): Outcome<FittingNeeds> {
 		ringMm: {
 			...grip.value.circleMm,
 			value:
-				tip.value +
-				(unwished.exact - tip.value) * grown -
+				tipDiameterMm +
+				(unwished.exact - tipDiameterMm) * grown -
 				CLOSURE_TARGET_MM[butt.closure] / Math.PI,
 			sd: unwished.sd * grown,
 		},
