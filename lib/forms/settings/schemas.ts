@@ -1,7 +1,7 @@
 import { z } from "zod";
+import { byId, WORKSHOP_CHOICES } from "@/lib/forms/workshop-offer";
 import { PRICE_PARTS } from "@/lib/workshop/prices";
 import type { SettingContents, SettingKind } from "@/lib/workshop/settings";
-import { byId, WORKSHOP_CHOICES } from "../workshop-offer";
 
 /*
  * The shape of each setting, as stored, imported and published. Bounds and what must agree with what
