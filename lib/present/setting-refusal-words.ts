@@ -1,10 +1,11 @@
+import type { FileProblem } from "@/lib/forms/settings/file";
 import type { Refusal } from "@/lib/numerics/outcome";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
 import type { Reader } from "@/lib/words/reader";
 import { PRICE_PARTS, type PricePart } from "@/lib/workshop/prices";
 import { formatDay } from "./dates";
 import { formatLength, formatMass, formatNumber } from "./figures";
-import { type Currency, formatAmount } from "./money";
+import { formatAmount } from "./money";
 import { NAMES, priceChoiceName, pricePartName } from "./setting-names";
 import { formatDensity, formatVolume } from "./solid-figures";
 
@@ -74,12 +75,10 @@ export const SETTING_REFUSAL_WORDS: Readonly<Record<string, Words>> = {
 };
 
 /** What only a form or a file can get wrong, and what a setting shares with other refusals. */
-const OTHER_WORDS: Readonly<
-	Record<string, (refusal: Refusal, reader: Reader, money?: Currency) => string>
-> = {
-	"out-of-range": (refusal, reader, money) => {
-		const { field, value, min, max } = refusal;
-		const say = (number: number) => inUnits(field, number, reader, money);
+const OTHER_WORDS: Readonly<Record<string, Words>> = {
+	"out-of-range": (refusal, reader) => {
+		const { value, min, max } = refusal;
+		const say = (number: number) => inUnits(refusal, number, reader);
 		const got = typeof value === "number" ? say(value) : textOf(value);
 		if (min !== undefined && max !== undefined)
 			return min === max
@@ -123,6 +122,33 @@ const OTHER_WORDS: Readonly<
 		}),
 	"both-or-neither": (_, { say }) => say("settingRefusal.bothOrNeither"),
 	"density-or-both": (_, { say }) => say("settingRefusal.densityOrBoth"),
+	"file-too-large": ({ value, max = 0 }, reader) =>
+		reader.say("settingRefusal.tooLarge", {
+			value: formatNumber(Number(value), reader),
+			max: formatNumber(max, reader),
+		}),
+	"not-json": ({ value }, { say }) =>
+		say("settingRefusal.notJson", { value: textOf(value) }),
+	"not-this-file": ({ facts }, { say }) =>
+		say("settingRefusal.notThisFile", { expected: textOf(facts?.expected) }),
+	"unknown-key": ({ value }, { say }) =>
+		say("settingRefusal.unknownKey", { value: textOf(value) }),
+	"missing-here": (_, { say }) => say("settingRefusal.missing"),
+	"wrong-shape": ({ value, facts }, { say }) =>
+		say("settingRefusal.wrongShape", {
+			value: textOf(value),
+			expected: textOf(facts?.expected),
+		}),
+	"not-csv": (_, { say }) => say("settingRefusal.notCsv"),
+	"no-column": ({ value }, { say }) =>
+		say("settingRefusal.noColumn", { value: textOf(value) }),
+	"column-count": ({ value, facts }, { say }) =>
+		say("settingRefusal.columnCount", {
+			value: textOf(value),
+			expected: textOf(facts?.expected),
+		}),
+	"mixed-rows": ({ value }, { say }) =>
+		say("settingRefusal.mixedRows", { value: textOf(value) }),
 };
 
 function tooFew({ value, min }: Refusal, reader: Reader): string {
@@ -150,12 +176,11 @@ const idName = (id: string, reader: Reader): string => {
 };
 
 function inUnits(
-	field: string,
+	{ field, facts = {} }: Refusal,
 	value: number,
 	reader: Reader,
-	money?: Currency,
 ): string {
-	if (/Mm(\.\d+)?$/.test(field) || /Mm\.\d+$/.test(field))
+	if (/Mm(\.\d+)?$/.test(field))
 		return formatLength(
 			value,
 			reader,
@@ -165,8 +190,11 @@ function inUnits(
 	if (/(KgM3|kgM3|density|stated\w*|\.sd)$/i.test(field))
 		return formatDensity(value, reader);
 	if (/volume(Cm3)?$/.test(field)) return formatVolume(value, reader);
-	if (/Minor$/.test(field) && money !== undefined)
-		return formatAmount(value, money, reader);
+	const { currency, minorPerUnit } = facts;
+	if (typeof currency === "string" && typeof minorPerUnit === "number")
+		return Number.isInteger(value)
+			? formatAmount(value, { currency, minorPerUnit }, reader)
+			: `${formatNumber(value / minorPerUnit, reader, 4)}\u00a0${currency}`;
 	return plainNumber(value, reader);
 }
 
@@ -174,16 +202,31 @@ function inUnits(
  * Why a field of the settings was not taken, with value and bound, in the reader's units. A code
  * without words is shown as it is, never hidden.
  */
-export function settingProblemText(
-	refusal: Refusal,
-	reader: Reader,
-	money?: Currency,
-): string {
+export function settingProblemText(refusal: Refusal, reader: Reader): string {
 	const { code, field, value } = refusal;
 	const other = OTHER_WORDS[code];
-	if (other !== undefined) return other(refusal, reader, money);
+	if (other !== undefined) return other(refusal, reader);
 	const words = SETTING_REFUSAL_WORDS[code];
 	return words === undefined
 		? `${code}; ${field} ${textOf(value)}`
 		: words(refusal, reader);
+}
+
+/** Why a file was not taken: its line and field as it names them, with value and bound. */
+export function fileProblemText(
+	{ line, field, refusal }: FileProblem,
+	reader: Reader,
+): string {
+	const problem = settingProblemText(refusal, reader);
+	if (line === null)
+		return field === ""
+			? problem
+			: reader.say("settingRefusal.field", { field, problem });
+	return field === ""
+		? reader.say("settingRefusal.lineOnly", { line: String(line), problem })
+		: reader.say("settingRefusal.line", {
+				line: String(line),
+				field,
+				problem,
+			});
 }

@@ -52,7 +52,7 @@ export function pricesRefusals(p: Prices): readonly Refusal[] {
 		...currencyRefusals(p),
 		...within("prices.spreadFraction", p.spreadFraction, LIMIT.spreadFraction),
 		...listedTwice("prices.rows", p.rows.map(keyOf)),
-		...p.rows.flatMap((row, i) => rowRefusals(row, `prices.rows.${i}`)),
+		...p.rows.flatMap((row, i) => rowRefusals(p, row, `prices.rows.${i}`)),
 		...ALWAYS.flatMap((part) =>
 			(CHOICES_OF[part] ?? [])
 				.filter((choice) => !has.has(keyOf({ part, choice })))
@@ -79,7 +79,11 @@ function currencyRefusals({
 	return within("prices.minorPerUnit", minorPerUnit, [units, units]);
 }
 
-function rowRefusals(row: PriceRow, field: string): readonly Refusal[] {
+function rowRefusals(
+	{ currency, minorPerUnit }: Prices,
+	row: PriceRow,
+	field: string,
+): readonly Refusal[] {
 	const { part, choice } = row;
 	const choices = CHOICES_OF[part];
 	const choiceRefusals: readonly Refusal[] =
@@ -97,7 +101,10 @@ function rowRefusals(row: PriceRow, field: string): readonly Refusal[] {
 					];
 	return [
 		...choiceRefusals,
-		...whole(`${field}.labourMinor`, row.labourMinor, LIMIT.amountMinor),
-		...whole(`${field}.materialMinor`, row.materialMinor, LIMIT.amountMinor),
+		...(["labourMinor", "materialMinor"] as const).flatMap((name) =>
+			whole(`${field}.${name}`, row[name], LIMIT.amountMinor).map(
+				(refusal) => ({ ...refusal, facts: { currency, minorPerUnit } }),
+			),
+		),
 	];
 }

@@ -1,15 +1,20 @@
 import { describe, expect, test } from "vitest";
-import { database } from "@/lib/records/database";
+import { settingsJson } from "@/lib/documents/settings-files";
+import { readSettingsFile } from "@/lib/forms/settings/file";
+import { closeDatabase, database } from "@/lib/records/database";
+import { migrate } from "@/lib/records/migrate";
+import { importSettings, planImport } from "@/lib/records/settings/import";
 import {
 	getSetting,
 	settingHistory,
 	settingsOn,
+	settingsToExport,
 	today,
 } from "@/lib/records/settings/loaders";
 import { type NewSetting, saveSetting } from "@/lib/records/settings/mutations";
 import { DEFAULT_SETTINGS } from "@/lib/workshop/default-settings";
 import { addDays } from "@/lib/workshop/working-days";
-import { temporaryDatabase } from "../support/database";
+import { ownDatabase, temporaryDatabase } from "../support/database";
 
 temporaryDatabase();
 
@@ -108,6 +113,7 @@ describe("settings", () => {
 					value: -5,
 					min: 0,
 					max: 5_000_000,
+					facts: { currency: "GBP", minorPerUnit: 100 },
 				},
 			],
 		});
@@ -139,5 +145,86 @@ describe("settings", () => {
 				/a version of a setting (never changes|is kept)/,
 			);
 		expect(await settingHistory("prices")).toEqual(before);
+	});
+});
+
+describe("a file of all settings", () => {
+	const exported = () => settingsToExport(today());
+	const entriesOf = (settings: Awaited<ReturnType<typeof exported>>) => {
+		const read = readSettingsFile(
+			settingsJson({ settings, origin: "http://x", exportedOn: today() }),
+			DEFAULT_SETTINGS,
+		);
+		if (!read.ok) throw new Error(JSON.stringify(read.problems));
+		return read.entries;
+	};
+	const contents = (settings: object) => JSON.parse(JSON.stringify(settings));
+
+	test("taken over into an empty database gives the same settings, now and later", async () => {
+		const there = await exported();
+		// In force, and the one that begins next month, saved above.
+		expect(there.prices).toHaveLength(2);
+		const entries = entriesOf(there);
+		const own = await ownDatabase();
+		const { DATABASE_URL } = process.env;
+		try {
+			await closeDatabase();
+			process.env.DATABASE_URL = own.url;
+			await migrate(own.url);
+			const { steps, editedFrom } = await planImport(entries);
+			// What was never set is the invented start, which is there already.
+			expect(steps.map(({ kind, validFrom }) => [kind, validFrom])).toEqual([
+				["header", today()],
+				["prices", today()],
+				["prices", addDays(today(), 31)],
+			]);
+			const request = {
+				entries,
+				editedFrom,
+				note: "",
+				by: "Bench",
+				requestKey: crypto.randomUUID(),
+			};
+			const imported = await importSettings(request);
+			expect(imported).toMatchObject({ ok: true });
+			expect(await importSettings(request)).toEqual(imported);
+			expect(contents(await exported())).toEqual(contents(there));
+			for (const day of [today(), addDays(today(), 40)]) {
+				const { versions: _, ...here } = await settingsOn(day);
+				await closeDatabase();
+				process.env.DATABASE_URL = DATABASE_URL;
+				const { versions: __, ...was } = await settingsOn(day);
+				expect(here).toEqual(was);
+				await closeDatabase();
+				process.env.DATABASE_URL = own.url;
+			}
+			expect((await planImport(entries)).steps).toEqual([]);
+		} finally {
+			await closeDatabase();
+			process.env.DATABASE_URL = DATABASE_URL;
+			await own.remove();
+		}
+	});
+
+	test("is not taken over on settings that were changed since it was looked at", async () => {
+		const entries = entriesOf({
+			...(await exported()),
+			prices: [{ validFrom: today(), content: charging(1) }],
+		});
+		const { steps, editedFrom } = await planImport(entries);
+		expect(steps).toMatchObject([{ kind: "prices", before: charging(13_000) }]);
+		const before = (await settingHistory("prices"))[0]?.version ?? 0;
+		await save({ content: charging(2), editedFrom: before });
+		const count = await database().settingVersion.count();
+		expect(
+			await importSettings({
+				entries,
+				editedFrom,
+				note: "",
+				by: "Bench",
+				requestKey: crypto.randomUUID(),
+			}),
+		).toEqual({ ok: false });
+		expect(await database().settingVersion.count()).toBe(count);
 	});
 });

@@ -1,5 +1,6 @@
 import "server-only";
 import { cache } from "react";
+import type { SettingsFile } from "@/lib/forms/settings/file";
 import { database } from "@/lib/records/database";
 import {
 	type CurrentSettings,
@@ -80,4 +81,40 @@ export async function getSetting<K extends SettingKind>(
 		orderBy: { version: "desc" },
 	});
 	return row && toSetting(kind, row);
+}
+
+/**
+ * What a file of all settings holds: of each kind the version in force and those that begin later,
+ * first to last; of a kind never set the invented default.
+ */
+export async function settingsToExport(
+	onDate: string,
+): Promise<SettingsFile["settings"]> {
+	const entriesOf = async <K extends SettingKind>(kind: K) => {
+		const history = await settingHistory(kind);
+		const now = inForce(history, onDate);
+		const later = new Map(
+			// Of several from one day the newest, which comes first here, holds.
+			[...history]
+				.reverse()
+				.filter(({ validFrom }) => validFrom > onDate)
+				.map((one) => [one.validFrom, one]),
+		);
+		return [
+			{
+				validFrom: now?.validFrom ?? onDate,
+				content: now?.content ?? settingOf(DEFAULT_SETTINGS, kind),
+			},
+			...[...later.values()]
+				.sort((a, b) => (a.validFrom < b.validFrom ? -1 : 1))
+				.map(({ validFrom, content }) => ({ validFrom, content })),
+		];
+	};
+	return {
+		header: await entriesOf("header"),
+		catalogue: await entriesOf("catalogue"),
+		stock: await entriesOf("stock"),
+		prices: await entriesOf("prices"),
+		"lead-times": await entriesOf("lead-times"),
+	};
 }
