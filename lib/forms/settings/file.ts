@@ -1,4 +1,5 @@
 import { z } from "zod";
+import { readJsonLines } from "@/lib/forms/json-lines";
 import type { Refusal } from "@/lib/numerics/outcome";
 import {
 	SETTING_KINDS,
@@ -9,7 +10,6 @@ import {
 } from "@/lib/workshop/settings";
 import { checkedSetting } from "@/lib/workshop/settings-check";
 import { isIsoDate } from "@/lib/workshop/working-days";
-import { readJsonLines } from "../json-lines";
 import { SETTING_SCHEMAS } from "./schemas";
 import { readPricesCsv, readStockCsv } from "./tables";
 

@@ -1,3 +1,4 @@
+import { type CsvRecord, readCsv } from "@/lib/forms/csv-read";
 import type { Refusal } from "@/lib/numerics/outcome";
 import { currencyDigits } from "@/lib/price/currency";
 import { WOOD_IDS, type WoodId } from "@/lib/reference/woods";
@@ -6,7 +7,6 @@ import { parseNumber } from "@/lib/units/parse";
 import { PRICE_PARTS, type PriceRow, type Prices } from "@/lib/workshop/prices";
 import { checkedSetting } from "@/lib/workshop/settings-check";
 import type { Stock, StockBillet, StockWood } from "@/lib/workshop/stock";
-import { type CsvRecord, readCsv } from "../csv-read";
 import type { FileProblem } from "./file";
 
 export const PRICE_COLUMNS = [
