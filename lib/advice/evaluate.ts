@@ -110,10 +110,13 @@ const JOINT_SHARE = {
 	centre: 0.5,
 } as const;
 
+/** Taken apart as far as it comes apart: at the joint and at a screw-in end piece. */
 export function longestPieceMm(request: CueRequest): number {
 	const { layout, lengthMm, fittings } = request;
-	const rearMm = fittings?.jointFromButtMm ?? JOINT_SHARE[layout] * lengthMm;
-	return Math.max(rearMm, lengthMm - rearMm);
+	const endMm = fittings?.endPieceMm ?? 0;
+	const rearMm =
+		fittings?.jointFromButtMm ?? (JOINT_SHARE[layout] * lengthMm || endMm);
+	return Math.max(lengthMm - rearMm, rearMm - endMm, endMm);
 }
 
 /** Measures that the shape alone decides. `endMassG` is of the shape with its shaft wood. */

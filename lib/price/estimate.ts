@@ -36,8 +36,10 @@ export function estimatePrice(p: {
 	list: PriceList;
 	request: CueRequest;
 	hasAddedWeight: boolean;
+	/** What goes with the cue, at the workshop's amounts. */
+	extras?: readonly PriceLine[];
 }): Outcome<PriceEstimate> {
-	const { list, request } = p;
+	const { list, request, extras = [] } = p;
 	const flaws = priceListRefusals(list);
 	if (flaws.length > 0) return refuse(...flaws);
 	const shaft = list.shaftWoodMinor[request.shaftWood];
@@ -98,6 +100,7 @@ export function estimatePrice(p: {
 		});
 	if (fittings.endPieceMm !== undefined)
 		lines.push(one("end-piece", null, list.endPieceMinor));
+	lines.push(...extras);
 	const totalMinor = lines.reduce(
 		(sum, { amountMinor }) => sum + amountMinor,
 		0,

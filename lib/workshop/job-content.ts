@@ -3,6 +3,7 @@ import type { Basis } from "@/lib/advice/figure";
 import { type FrozenBuild, freezeBuild } from "@/lib/advice/frozen-build";
 import type { SpecContent } from "@/lib/advice/spec";
 import { MODEL_VERSION } from "@/lib/advice/version";
+import type { WorkshopOffer } from "@/lib/advice/workshop-offer";
 import { type BilletPick, billetPicks } from "@/lib/build/billet-window";
 import type { CueRequest } from "@/lib/cue/design";
 import { accept, type Outcome } from "@/lib/numerics/outcome";
@@ -63,6 +64,8 @@ export interface BuildWish {
 	readonly balanceFromButtMm: number | null;
 	readonly hand?: "right" | "left" | null;
 	readonly gripCircleReadingsMm?: readonly number[];
+	/** Whose metal and densities are taken where the request names none. */
+	readonly workshop?: WorkshopOffer;
 }
 
 /**
@@ -71,11 +74,14 @@ export interface BuildWish {
  */
 export function buildFromRequest(wish: BuildWish): Outcome<BuildContent> {
 	const { request, gameId, hand = null, gripCircleReadingsMm = [] } = wish;
-	const built = buildOf({
-		request,
-		wantedMassG: wish.massG,
-		wantedBalanceFromButtMm: wish.balanceFromButtMm,
-	});
+	const built = buildOf(
+		{
+			request,
+			wantedMassG: wish.massG,
+			wantedBalanceFromButtMm: wish.balanceFromButtMm,
+		},
+		wish.workshop,
+	);
 	if (!built.ok) return built;
 	const massG = wish.massG ?? Math.round(built.value.natural.massG.value);
 	const frozen = freezeBuild({ build: built.value, massG, gameId });

@@ -1,4 +1,6 @@
 import type { LayoutId, SpliceId } from "@/lib/cue/design";
+import { accept, type Outcome, type Refusal } from "@/lib/numerics/outcome";
+import type { PriceLine } from "@/lib/price/estimate";
 import type { PriceList } from "@/lib/price/list";
 
 /** What an amount is asked for; which are priced by choice is in prices-check.ts. */
@@ -86,4 +88,31 @@ export function priceListOf(prices: Prices): PriceList {
 		endPieceMinor: plain("end-piece"),
 		spreadFraction: prices.spreadFraction,
 	};
+}
+
+/** What goes with a cue beside the cue itself, in the workshop's own names; null for none. */
+export interface PricedExtras {
+	readonly tip: string | null;
+	readonly case: string | null;
+}
+
+/**
+ * The price lines of a tip and a case, for `estimatePrice`. Refuses "not-in-price-list" where the list
+ * has no amount for a name.
+ */
+export function extraLines(
+	extras: PricedExtras,
+	amountOf: (part: keyof PricedExtras, name: string) => number | null,
+): Outcome<readonly PriceLine[]> {
+	const lines: PriceLine[] = [];
+	const refusals: Refusal[] = [];
+	for (const part of ["tip", "case"] as const) {
+		const name = extras[part];
+		if (name === null) continue;
+		const amountMinor = amountOf(part, name);
+		if (amountMinor === null)
+			refusals.push({ code: "not-in-price-list", field: part, value: name });
+		else lines.push({ part, choice: name, count: 1, amountMinor });
+	}
+	return refusals.length > 0 ? { ok: false, refusals } : accept(lines);
 }
