@@ -3,11 +3,12 @@ import Link from "next/link";
 import { LinkButton } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { SearchForm } from "@/app/_ui/search-form";
 import { PageHead } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import { formatDate } from "@/lib/present/dates";
-import { HAND_LABELS } from "@/lib/present/labels";
+import { handLabel } from "@/lib/present/labels";
 import { listPlayers } from "@/lib/records/players/loaders";
 
 export const metadata: Metadata = { title: "Players" };
@@ -26,6 +27,7 @@ export default async function PlayersPage({
 }: {
 	searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
+	const reader = await readReader();
 	const { name, after } = await searchParams;
 	const search = one(name)?.slice(0, 120) ?? "";
 	const { players, next } = await listPlayers({ search, after: one(after) });
@@ -63,7 +65,10 @@ export default async function PlayersPage({
 								{player.isDemo && <Invented />}
 							</>
 						),
-						hand: player.hand === null ? "not said" : HAND_LABELS[player.hand],
+						hand:
+							player.hand === null
+								? "not said"
+								: handLabel(player.hand, reader),
 						changed: formatDate(player.updatedAt),
 					}))}
 				/>

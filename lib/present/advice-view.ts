@@ -5,17 +5,18 @@ import { band90 } from "@/lib/reference/estimate";
 import type { Reader } from "@/lib/words/reader";
 import { type Both, formatBoth, formatMass, formatPercent } from "./figures";
 import {
-	BASIS_LABELS,
-	LAYOUT_LABELS,
+	basisLabel,
+	inSentence,
+	layoutLabel,
 	metalName,
-	SPLICE_LABELS,
-	SURENESS_LABELS,
-	TAPER_LABELS,
+	ruleLabel,
+	spliceLabel,
+	surenessLabel,
+	taperLabel,
 	woodName,
 } from "./labels";
 import { cautionText, type RefusalView, refusalView } from "./notices";
 import { type FigureId, formatFigureBand, reasonSentence } from "./reasons";
-import { RULE_LABELS } from "./refusal-words";
 
 export interface FigureView {
 	readonly id: FigureId;
@@ -98,10 +99,10 @@ export function figureView({
 			(evidence) =>
 				`${first.basis === "wish" ? "Without the wish" : `${formatPercent(evidence.shareFraction, reader)} of the weight`}: ${reasonSentence(id, evidence, reader)}`,
 		),
-		basis: BASIS_LABELS[figure.basis],
+		basis: basisLabel(figure.basis, reader),
 		sources: sourceTitles([first, ...told].flatMap(({ sources }) => sources)),
 		sureness: figure.sureness,
-		surenessText: SURENESS_LABELS[figure.sureness],
+		surenessText: surenessLabel(figure.sureness, reader),
 	};
 }
 
@@ -123,12 +124,12 @@ export function adviceView(advice: Advice, reader: Reader): AdviceView {
 			figureView({ id: "balance", figure: advice.balance, reader }),
 		],
 		build: [
-			{ label: "Shaft", value: woodName(request.shaftWood) },
-			{ label: "Butt", value: woodName(request.buttWood) },
-			{ label: "Splice", value: SPLICE_LABELS[request.splice] },
-			{ label: "Pieces", value: LAYOUT_LABELS[request.layout] },
-			{ label: "Taper", value: TAPER_LABELS[request.taperShape] },
-			{ label: "Ferrule", value: metalName(request.ferruleMetal) },
+			{ label: "Shaft", value: woodName(request.shaftWood, reader) },
+			{ label: "Butt", value: woodName(request.buttWood, reader) },
+			{ label: "Splice", value: spliceLabel(request.splice, reader) },
+			{ label: "Pieces", value: layoutLabel(request.layout, reader) },
+			{ label: "Taper", value: taperLabel(request.taperShape, reader) },
+			{ label: "Ferrule", value: metalName(request.ferruleMetal, reader) },
 			{
 				label: "Natural weight",
 				value: `${formatMass(build.natural.massG.value, reader)}, nine in ten within ${formatFigureBand("mass", band90(build.natural.massG), reader)}`,
@@ -136,12 +137,12 @@ export function adviceView(advice: Advice, reader: Reader): AdviceView {
 			{
 				label: "Added weight",
 				value: plan.ok
-					? `${formatMass(plan.value.addedMassG.value, reader, "added")} of ${metalName(plan.value.metal).toLowerCase()}, net of the wood bored out`
+					? `${formatMass(plan.value.addedMassG.value, reader, "added")} of ${inSentence.metal(plan.value.metal, reader)}, net of the wood bored out`
 					: "Not possible, see above",
 			},
 			...build.setAside.map(({ wood, naturalMassG }) => ({
 				label: "Set aside",
-				value: `${woodName(wood)}: about ${formatMass(naturalMassG, reader)} with nothing added is already too heavy`,
+				value: `${woodName(wood, reader)}: about ${formatMass(naturalMassG, reader)} with nothing added is already too heavy`,
 			})),
 		],
 		cautions: [
@@ -153,7 +154,7 @@ export function adviceView(advice: Advice, reader: Reader): AdviceView {
 			? []
 			: plan.refusals.map((refusal) => refusalView(refusal, reader)),
 		rules: advice.rules.map(({ rule, ok, source }) => ({
-			rule: RULE_LABELS[rule] ?? rule,
+			rule: ruleLabel(rule, reader),
 			ok,
 			source: CITATIONS[source].title,
 		})),

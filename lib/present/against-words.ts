@@ -1,9 +1,10 @@
 import type { Against, Argued, Reason } from "@/lib/advice/argument";
 import { CRITERION_IDS, type CriterionId } from "@/lib/advice/criteria";
+import type { LayoutId, SpliceId, TaperShapeId } from "@/lib/cue/design";
 import type { Reader } from "@/lib/words/reader";
 import { CRITERION_WORDS } from "./criterion-words";
 import { formatLength, formatMass, formatPercent } from "./figures";
-import { choiceLabel } from "./labels";
+import { choiceLabel, inSentence } from "./labels";
 import { type FigureId, formatFigure, reasonSentence } from "./reasons";
 
 /** For and against one figure or choice of the recommended cue. */
@@ -34,18 +35,31 @@ type ChoiceName = keyof typeof CHOICE_LABELS;
 const isChoice = (choice: Argued["choice"]): choice is ChoiceName =>
 	choice in CHOICE_LABELS;
 
-const nameOf = (choice: Argued["choice"], value: number | string): string =>
+const nameOf = (
+	choice: Argued["choice"],
+	value: number | string,
+	reader: Reader,
+): string =>
 	isChoice(choice)
-		? choiceLabel(CHOICE_FIELDS[choice], String(value))
+		? choiceLabel(CHOICE_FIELDS[choice], String(value), reader)
 		: String(value);
 
 /** A wood keeps its capital, a kind of work does not. */
 const midSentence = (
 	choice: Argued["choice"],
 	value: number | string,
+	reader: Reader,
 ): string => {
-	const name = nameOf(choice, value);
-	return choice === "butt-wood" ? name : lower(name);
+	switch (choice) {
+		case "splice":
+			return inSentence.splice(value as SpliceId, reader);
+		case "layout":
+			return inSentence.layout(value as LayoutId, reader);
+		case "taper":
+			return inSentence.taper(value as TaperShapeId, reader);
+		default:
+			return nameOf(choice, value, reader);
+	}
 };
 
 const say = (
@@ -54,7 +68,7 @@ const say = (
 	reader: Reader,
 ): string =>
 	isChoice(choice) || typeof value === "string"
-		? midSentence(choice, value)
+		? midSentence(choice, value, reader)
 		: formatFigure(choice, value, reader);
 
 const lower = (text: string): string =>
@@ -69,7 +83,7 @@ export function argumentWords(argued: Argued, reader: Reader): ArgumentWords {
 		choice,
 		label: isChoice(choice) ? CHOICE_LABELS[choice] : choice,
 		value: isChoice(choice)
-			? nameOf(choice, value)
+			? nameOf(choice, value, reader)
 			: say(choice, value, reader),
 		forPlayer: playerSentence(choice, forPlayer, reader),
 		forBench: benchSentence(argued, reader),
@@ -106,7 +120,8 @@ function playerSentence(
 		);
 	}
 	const instead = reason.facts.instead;
-	const other = instead === undefined ? "" : midSentence(choice, instead);
+	const other =
+		instead === undefined ? "" : midSentence(choice, instead, reader);
 	switch (reason.code) {
 		case "wish":
 			return "You asked for it.";
@@ -171,7 +186,7 @@ function benchSentence(
 				? `Set ${station("slugLengthMm")} of metal ${station("slugFromButtMm")} from the butt end: the balance moves from ${station("naturalBalanceFromButtMm")} to ${station("balanceAfterFromButtMm")}.`
 				: `No metal: the wood balances ${station("naturalBalanceFromButtMm")} from the butt end.`;
 		default:
-			return `${CHOICE_LABELS[choice]}: ${nameOf(choice, value)}.`;
+			return `${CHOICE_LABELS[choice]}: ${nameOf(choice, value, reader)}.`;
 	}
 }
 

@@ -9,10 +9,10 @@ import {
 	formatPercent,
 	type LengthKind,
 } from "./figures";
-import { FIELD_LABELS } from "./labels";
+import { inSentence } from "./labels";
 
 /** What is to be done about an open answer, as the start of a sentence; null for an unknown name. */
-const DOING: Readonly<Record<string, string>> = {
+const doing = (reader: Reader): Readonly<Record<string, string>> => ({
 	"player.statureMm": `Measuring the height`,
 	"player.armSpanMm": `Measuring the arm span`,
 	"player.handLengthMm": `Measuring the hand length`,
@@ -27,18 +27,18 @@ const DOING: Readonly<Record<string, string>> = {
 	"stance.posture": `Saying how low the player goes over the cue`,
 	"stance.bridgeArm": `Saying whether the bridge arm is straight or bent`,
 	level: `Saying the playing level`,
-	"presentCue.lengthMm": `Measuring the ${FIELD_LABELS.presentLength.toLowerCase()}`,
+	"presentCue.lengthMm": `Measuring the ${inSentence.field("presentLength", reader)}`,
 	"presentCue.massG": `Weighing the present cue`,
-	"presentCue.buttDiameterMm": `Measuring the ${FIELD_LABELS.presentButt.toLowerCase()}`,
+	"presentCue.buttDiameterMm": `Measuring the ${inSentence.field("presentButt", reader)}`,
 	"presentCue.tipDiameterMm": `Measuring the tip of the present cue`,
 	"presentCue.balanceFromButtMm": `Finding the balance point of the present cue`,
-};
+});
 
 const DENSITY = "density.";
 
 /** An answer without words is named as it is, never hidden. */
-export function doingText(answer: string): string {
-	const known = DOING[answer];
+export function doingText(answer: string, reader: Reader): string {
+	const known = doing(reader)[answer];
 	if (known !== undefined) return known;
 	if (answer.startsWith(DENSITY)) {
 		const wood = WOODS[answer.slice(DENSITY.length) as WoodId];
@@ -48,8 +48,8 @@ export function doingText(answer: string): string {
 	return `Knowing ${answer}`;
 }
 
-export const hasDoing = (answer: string): boolean =>
-	!doingText(answer).startsWith("Knowing ");
+export const hasDoing = (answer: string, reader: Reader): boolean =>
+	!doingText(answer, reader).startsWith("Knowing ");
 
 const MOVED = [
 	["lengthMm", "the length", "gap", 0.5],
@@ -112,7 +112,7 @@ export function influenceText(influence: Influence, reader: Reader): string {
 			? ` Ordering for the answer would be worth ${formatPercent(worthGained, reader, 1)} on average.`
 			: "";
 	const what = moved.length === 0 ? "nothing worth telling" : list(moved);
-	return `${doingText(answer)} would move ${what}.${gained}`;
+	return `${doingText(answer, reader)} would move ${what}.${gained}`;
 }
 
 const list = (parts: readonly string[]): string =>

@@ -16,7 +16,7 @@ import {
 	formatPercent,
 	type LengthKind,
 } from "./figures";
-import { BASIS_LABELS } from "./labels";
+import { basisLabel } from "./labels";
 
 /** An amount of money in whole units; the currency stands after it by its three letters. */
 export interface Money {
@@ -203,7 +203,7 @@ export function criterionRow(
 		unacceptable: outside.length === 0 ? "None" : outside.join("; "),
 		weight:
 			role === "counts" ? formatNumber(weight, reader, 2) : ROLE_LABELS[role],
-		basis: BASIS_LABELS[basis],
+		basis: basisLabel(basis, reader),
 		sources: [...new Set(titles)].join("; "),
 	};
 }

@@ -2,7 +2,6 @@ import type { CueAnswer } from "@/lib/advice/answer-cue";
 import type { Season, SeasonFigures, YearSwing } from "@/lib/cue/moisture";
 import { band90, type Estimate } from "@/lib/reference/estimate";
 import type { Reader } from "@/lib/words/reader";
-import { materialName } from "./cue-words";
 import {
 	formatLength,
 	formatLengthBand,
@@ -13,7 +12,7 @@ import {
 	formatPercent,
 	type LengthKind,
 } from "./figures";
-import { metalName } from "./labels";
+import { materialName, metalName } from "./labels";
 import { cautionText } from "./notices";
 
 /** One figure: its name, its value, where nine in ten lie, and what it means. */
@@ -76,7 +75,7 @@ export function weightFacts(
 			label: "Added weight, net",
 			value: formatMass(plan.addedMassG.value, reader, "added"),
 			band: null,
-			note: `${metalName(plan.metal)} ${formatMass(plan.metalMassG, reader, "added")} in, wood ${formatMass(plan.drilledOutMassG, reader, "added")} out${plan.boreDepthMm > 0 ? `; bore Ø${formatLength(plan.boreDiameterMm, reader, "diameter")}, ${formatLength(plan.boreDepthMm, reader)} deep` : ""}.`,
+			note: `${metalName(plan.metal, reader)} ${formatMass(plan.metalMassG, reader, "added")} in, wood ${formatMass(plan.drilledOutMassG, reader, "added")} out${plan.boreDepthMm > 0 ? `; bore Ø${formatLength(plan.boreDiameterMm, reader, "diameter")}, ${formatLength(plan.boreDepthMm, reader)} deep` : ""}.`,
 		});
 	return facts;
 }
@@ -236,7 +235,7 @@ export function partRows(
 ): readonly PartRow[] {
 	return answer.mass.parts.map((one) => ({
 		part: capital(one.part),
-		material: materialName(one.material),
+		material: materialName(one.material, reader),
 		weight: partMass(one.massG.value, reader),
 		centre: formatLength(
 			answer.design.lengthMm - one.centroidStationMm,

@@ -1,21 +1,11 @@
 import type { CueDesign, MaterialId } from "@/lib/cue/design";
 import { materialAt } from "@/lib/cue/material";
-import { isWood } from "@/lib/cue/materials";
 import { outlineRadiusMm } from "@/lib/cue/taper";
-import { METALS, type MetalId } from "@/lib/reference/metals";
-import { WOODS } from "@/lib/reference/woods";
 import type { Reader } from "@/lib/words/reader";
 import { pointMarks } from "./cue-picture";
 import type { CuePart } from "./cue-view";
 import { formatLength, formatNumber } from "./figures";
-import { LAYOUT_LABELS, SPLICE_LABELS } from "./labels";
-
-export function materialName(material: MaterialId): string {
-	if (isWood(material)) return WOODS[material].name;
-	if (material === "tip-leather") return "Leather";
-	if (material === "phenolic") return "Phenolic";
-	return METALS[material as MetalId].name;
-}
+import { inSentence, layoutLabel, materialName } from "./labels";
 
 /** One stretch of a line along the surface that shows one material. */
 export interface SeenStretch {
@@ -94,7 +84,7 @@ export function cueWords(p: {
 		balanceFromButtMm === undefined
 			? ""
 			: ` It balances ${formatLength(balanceFromButtMm, reader)} from the butt end.`;
-	return `A cue ${formatLength(design.lengthMm, reader)} long, ${formatLength(first.diameterMm, reader, "diameter")} thick at the tip and ${formatLength(last.diameterMm, reader, "diameter")} at the butt. ${LAYOUT_LABELS[design.layout]}. Shaft of ${materialName(design.shaftWood).toLowerCase()}, butt of ${materialName(design.buttWood).toLowerCase()}: ${SPLICE_LABELS[design.splice.id].toLowerCase()}${points === "" ? "" : ` (from the butt end: ${points})`}.${balance}`;
+	return `A cue ${formatLength(design.lengthMm, reader)} long, ${formatLength(first.diameterMm, reader, "diameter")} thick at the tip and ${formatLength(last.diameterMm, reader, "diameter")} at the butt. ${layoutLabel(design.layout, reader)}. Shaft of ${inSentence.material(design.shaftWood, reader)}, butt of ${inSentence.material(design.buttWood, reader)}: ${inSentence.splice(design.splice.id, reader)}${points === "" ? "" : ` (from the butt end: ${points})`}.${balance}`;
 }
 
 const PART_SHOWN: Readonly<Record<CuePart, string>> = {
@@ -142,7 +132,7 @@ export function seenRows(p: {
 		formatLength(design.lengthMm - stationMm, reader, "station");
 	return seenAlong(design, p.angleDeg).map((one) => ({
 		part: one.part.charAt(0).toUpperCase() + one.part.slice(1),
-		material: materialName(one.material),
+		material: materialName(one.material, reader),
 		from: fromButt(one.fromStationMm),
 		to: fromButt(one.toStationMm),
 	}));

@@ -3,7 +3,7 @@ import type { FieldName } from "@/lib/forms/fields";
 import { band90, type Estimate } from "@/lib/reference/estimate";
 import type { Reader } from "@/lib/words/reader";
 import { formatLength, formatLengthBand, type LengthKind } from "./figures";
-import { BASIS_LABELS } from "./labels";
+import { inSentence } from "./labels";
 
 /** What stands in for a question left out, in words. */
 export interface EstimateWords {
@@ -24,7 +24,7 @@ export function estimateWords(
 	return {
 		value: formatLength(estimate.value, reader, kind),
 		band: formatLengthBand(band90(estimate), reader, kind),
-		from: BASIS_LABELS[estimate.standing].toLowerCase(),
+		from: inSentence.basis(estimate.standing, reader),
 	};
 }
 

@@ -17,7 +17,7 @@ import {
 } from "@/lib/reference/handles";
 import type { Reader } from "@/lib/words/reader";
 import { formatLength, formatLengthBand, formatPercent } from "./figures";
-import { CLOSURE_LABELS } from "./labels";
+import { inSentence } from "./labels";
 import { cautionText } from "./notices";
 
 /** Diameters a ring gauge covers, mm: past any light ring a hand makes round a butt. */
@@ -70,7 +70,7 @@ export function closureView(advice: Advice, reader: Reader): ClosureView {
 	});
 	const ring = formatLength(grip.circleMm.value, reader, "diameter");
 	return {
-		lead: `A ${grip.readingCount === 0 ? "guessed " : ""}ring of ${ring}, held lightly on a butt of ${formatLength(butt.figure.value, reader, "diameter")}; wanted: ${CLOSURE_LABELS[butt.closure].toLowerCase()}.`,
+		lead: `A ${grip.readingCount === 0 ? "guessed " : ""}ring of ${ring}, held lightly on a butt of ${formatLength(butt.figure.value, reader, "diameter")}; wanted: ${inSentence.closure(butt.closure, reader)}.`,
 		places: places.map(({ place, fromButtMm, diameterMm, closureMm }) => {
 			const off = closureMm.value - target;
 			return {

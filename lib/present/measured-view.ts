@@ -1,6 +1,7 @@
 import { type Answers, noteOn } from "@/lib/forms/fields";
 import { CHOICES, type MeasureName } from "@/lib/forms/fitting-input";
-import { MEASURE_LABELS } from "./labels";
+import type { Reader } from "@/lib/words/reader";
+import { measureLabel } from "./labels";
 
 export interface MeasuredRow {
 	readonly measure: string;
@@ -16,6 +17,7 @@ const textsOf = (answer: Answers[keyof Answers]): readonly string[] =>
 /** Each measure as typed, in the order of the fitting. */
 export const measuredRows = (
 	answers: Answers,
+	reader: Reader,
 ): readonly (MeasuredRow & Readonly<Record<string, string>>)[] =>
 	CHOICES.measure.map((name: MeasureName) => {
 		const readings = textsOf(answers[name]);
@@ -26,7 +28,7 @@ export const measuredRows = (
 					? "refused"
 					: "not-asked";
 		return {
-			measure: MEASURE_LABELS[name],
+			measure: measureLabel(name, reader),
 			reading:
 				state === "read"
 					? readings.join(", ")

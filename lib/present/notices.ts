@@ -2,17 +2,21 @@ import type { AnswerProblem } from "@/lib/forms/answers";
 import { FIELDS, type FieldName } from "@/lib/forms/fields";
 import type { Caution, Refusal } from "@/lib/numerics/outcome";
 import type { Reader } from "@/lib/words/reader";
-import { CAUTION_WORDS, type Facts, numberIn, telling } from "./caution-words";
+import {
+	cautionSentence,
+	type Facts,
+	isCautionCode,
+	numberIn,
+} from "./caution-words";
 import { formatLength, formatMass, formatNumber } from "./figures";
-import { FIELD_LABELS } from "./labels";
+import { fieldLabel } from "./labels";
 import { REFUSAL_WORDS } from "./refusal-words";
 
 /** Words for a caution that travels beside a result. Unknown codes are shown as they are, never hidden. */
 export function cautionText({ code, facts }: Caution, reader: Reader): string {
-	const words = CAUTION_WORDS[code];
-	return words === undefined
-		? [code.replaceAll("-", " "), ...factList(facts, reader)].join("; ")
-		: words(telling(facts, reader));
+	return isCautionCode(code)
+		? cautionSentence(code, facts, reader)
+		: [code.replaceAll("-", " "), ...factList(facts, reader)].join("; ");
 }
 
 const factList = (facts: Facts | undefined, reader: Reader): string[] =>
@@ -47,7 +51,7 @@ export function refusalView(refusal: Refusal, reader: Reader): RefusalView {
 		words === undefined
 			? [
 					code.replaceAll("-", " "),
-					`${field} ${value ?? "nothing"}`,
+					`${field} ${value ?? reader.say("notice.nothing")}`,
 					...factList(facts, reader),
 				].join("; ")
 			: words(refusal, reader);
@@ -59,7 +63,7 @@ export function refusalView(refusal: Refusal, reader: Reader): RefusalView {
 		remedy: {
 			field: "wishMass",
 			answer: typedGrams(nearestG, round),
-			label: `Use ${formatMass(nearestG, reader)}`,
+			label: reader.say("notice.use", { value: formatMass(nearestG, reader) }),
 		},
 	};
 }
@@ -70,34 +74,30 @@ const REMEDY_ROUNDING: Readonly<Record<string, (grams: number) => number>> = {
 	"weight-above-bore": Math.floor,
 };
 
+/** What was typed is quoted up to here. */
+const LONGEST_QUOTED = 40;
+
 /** Words for an answer that cannot be read, naming field, value and bound. */
 export function problemText(problem: AnswerProblem, reader: Reader): string {
 	const { field, code, text, value, min, max } = problem;
-	const label = FIELD_LABELS[field];
 	const write = (bound: number) => writeBound(field, bound, reader);
-	const range =
-		min === undefined || max === undefined
-			? ""
-			: ` It can be ${write(min)} to ${write(max)}.`;
-	const quoted = `“${text.length > 40 ? `${text.slice(0, 40)}…` : text}”`;
-	switch (code) {
-		case "not-a-number":
-			return `${label}: ${quoted} is not a number.${range}`;
-		case "unknown-unit":
-			return `${label}: the unit in ${quoted} is not known here.${range}`;
-		case "ambiguous":
-			return `${label}: ${quoted} can be read in two ways; write it without the comma.${range}`;
-		case "out-of-range":
-			return `${label}: ${value === undefined ? quoted : write(value)} is outside what the models cover.${range}`;
-		case "not-a-choice":
-			return `${label}: ${quoted} is not one of the choices.`;
-		case "not-a-date":
-			return `${label}: ${quoted} is not a date.`;
-		case "too-many":
-			return `${label}: ${value ?? 0} entries; at most ${max ?? 0} are kept.`;
-		case "too-long":
-			return `${label}: ${value ?? 0} characters; at most ${max ?? 0} are kept.`;
-	}
+	const shown =
+		text.length > LONGEST_QUOTED ? `${text.slice(0, LONGEST_QUOTED)}…` : text;
+	const { say } = reader;
+	return say(`notice.problem.${code}`, {
+		label: fieldLabel(field, reader),
+		text: shown,
+		value:
+			value === undefined
+				? say("notice.problem.quoted", { text: shown })
+				: write(value),
+		range:
+			min === undefined || max === undefined
+				? ""
+				: say("notice.range", { min: write(min), max: write(max) }),
+		count: String(value ?? 0),
+		most: String(max ?? 0),
+	});
 }
 
 function writeBound(name: FieldName, bound: number, reader: Reader): string {

@@ -14,7 +14,7 @@ import {
 	formatLengthBand,
 	formatRatio,
 } from "./figures";
-import { BASIS_LABELS } from "./labels";
+import { basisLabel } from "./labels";
 import { cautionText } from "./notices";
 import {
 	type Picture,
@@ -135,7 +135,7 @@ function numbersOf({
 	const estimated = (label: string, estimate: Estimate) => ({
 		label,
 		value: `${formatLength(estimate.value, reader)} (nine in ten: ${formatLengthBand(band90(estimate), reader)})`,
-		origin: BASIS_LABELS[estimate.standing],
+		origin: basisLabel(estimate.standing, reader),
 	});
 	// A measured span bends every style figure to itself, whatever was said.
 	const fitted =
@@ -146,13 +146,14 @@ function numbersOf({
 		label,
 		value: formatAngle(deg, reader, 0),
 		origin:
-			fitted ?? (isSaid ? "Usual for what was answered" : BASIS_LABELS.assumed),
+			fitted ??
+			(isSaid ? "Usual for what was answered" : basisLabel("assumed", reader)),
 	});
 	return [
 		{
 			label: "Cue drawn",
 			value: formatLength(cue.lengthMm, reader),
-			origin: BASIS_LABELS[subject.length.basis],
+			origin: basisLabel(subject.length.basis, reader),
 		},
 		estimated("Bridge hand to grip hand", reach.bridgeToGripMm),
 		estimated("Tip to bridge hand", reach.bridgeLengthMm),
@@ -163,14 +164,14 @@ function numbersOf({
 			origin:
 				input.stance.clothHeightMm === undefined
 					? "Middle of the rules of the game"
-					: BASIS_LABELS.measured,
+					: basisLabel("measured", reader),
 		},
 		...(pose.stepMm > 0
 			? [
 					{
 						label: "Step under the feet",
 						value: formatLength(pose.stepMm, reader),
-						origin: BASIS_LABELS.derived,
+						origin: basisLabel("derived", reader),
 					},
 				]
 			: []),
@@ -180,13 +181,13 @@ function numbersOf({
 			origin:
 				fitted ??
 				(input.stance.posture === undefined
-					? BASIS_LABELS.assumed
+					? basisLabel("assumed", reader)
 					: "Usual for what was answered"),
 		},
 		{
 			label: "Trunk from upright",
 			value: formatAngle(a.trunkInclination, reader, 0),
-			origin: BASIS_LABELS.derived,
+			origin: basisLabel("derived", reader),
 		},
 		angle("Head from upright", a.headInclination, input.stance.glasses),
 		angle(
@@ -199,7 +200,7 @@ function numbersOf({
 		{
 			label: "Elbow of the gripping arm",
 			value: formatAngle(a.gripElbow, reader, 0),
-			origin: BASIS_LABELS.derived,
+			origin: basisLabel("derived", reader),
 		},
 		angle("Slope of the cue over the cushion", a.cueElevation),
 	];

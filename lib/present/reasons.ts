@@ -11,7 +11,7 @@ import {
 	formatNumber,
 	type LengthKind,
 } from "./figures";
-import { CLOSURE_LABELS } from "./labels";
+import { inSentence } from "./labels";
 
 /** Which quantity a figure is, for the words and the number format of its reasons. */
 export type FigureId = "length" | "mass" | "butt" | "tip" | "balance";
@@ -108,10 +108,10 @@ export function reasonSentence(
 }
 
 function ringSentence(evidence: Evidence, at: string, reader: Reader): string {
-	const closure =
-		CLOSURE_LABELS[
-			String(evidence.facts?.closure) as ClosureWish
-		].toLowerCase();
+	const closure = inSentence.closure(
+		String(evidence.facts?.closure) as ClosureWish,
+		reader,
+	);
 	const count = fact(evidence, "readingCount");
 	const circle = formatLength(fact(evidence, "circleMm"), reader, "diameter");
 	const origin =

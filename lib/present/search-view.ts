@@ -12,7 +12,7 @@ import {
 	formatNumber,
 	formatPercent,
 } from "./figures";
-import { LAYOUT_LABELS, SPLICE_LABELS, TAPER_LABELS, woodName } from "./labels";
+import { inSentence, layoutLabel, taperLabel, woodName } from "./labels";
 import { type WishAnswer, wishesOf } from "./wish-answers";
 
 const EVERYTHING_FIXED =
@@ -41,7 +41,7 @@ export function optionViews(
 	reader: Reader,
 ): readonly OptionView[] {
 	return report.options.map((option, i) => ({
-		name: `${formatNumber(i + 1, reader)}. ${woodName(option.request.buttWood)}, ${SPLICE_LABELS[option.request.splice].toLowerCase()}`,
+		name: `${formatNumber(i + 1, reader)}. ${woodName(option.request.buttWood, reader)}, ${inSentence.splice(option.request.splice, reader)}`,
 		rows: optionRows(option, reader),
 		worth: `${formatPercent(option.overall, reader)} of the ideal by the estimates; ${formatPercent(option.overallMean, reader)} on average over what is not known, nine in ten within ${formatPercent(option.overallBand.low, reader)} to ${formatPercent(option.overallBand.high, reader)}.`,
 		close: closeText(report.compared, i, reader),
@@ -58,8 +58,8 @@ function optionRows(
 	const measure = (id: CriterionId) =>
 		formatMeasure(id, results[id].value, reader, price);
 	return [
-		{ label: "Pieces", value: LAYOUT_LABELS[request.layout] },
-		{ label: "Taper", value: TAPER_LABELS[request.taperShape] },
+		{ label: "Pieces", value: layoutLabel(request.layout, reader) },
+		{ label: "Taper", value: taperLabel(request.taperShape, reader) },
 		{ label: "Length", value: measure("reach") },
 		{
 			label: "Weight",

@@ -1,26 +1,25 @@
-import type { LayoutId, SpliceId, TaperShapeId } from "@/lib/cue/design";
+import type { LayoutId, SpliceId } from "@/lib/cue/design";
 import type { MetalId } from "@/lib/reference/metals";
-import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import type { Reader } from "@/lib/words/reader";
 import type { PricePart } from "@/lib/workshop/prices";
 import {
 	gameName,
-	LAYOUT_LABELS,
+	layoutLabel,
 	metalName,
-	SPLICE_LABELS,
-	TAPER_LABELS,
+	spliceLabel,
+	taperLabel,
 	woodName,
 } from "./labels";
 
 /** Names of what a workshop chooses among, as the reader knows them. */
 export const NAMES = {
-	wood: (id: WoodId, _reader: Reader): string => woodName(id),
-	metal: (id: MetalId, _reader: Reader): string => metalName(id),
-	game: (id: GameId, _reader: Reader): string => gameName(id),
-	splice: (id: SpliceId, _reader: Reader): string => SPLICE_LABELS[id],
-	layout: (id: LayoutId, _reader: Reader): string => LAYOUT_LABELS[id],
-	taper: (id: TaperShapeId, _reader: Reader): string => TAPER_LABELS[id],
+	wood: woodName,
+	metal: metalName,
+	game: gameName,
+	splice: spliceLabel,
+	layout: layoutLabel,
+	taper: taperLabel,
 } as const;
 
 const EACH: ReadonlySet<PricePart> = new Set(["all-round-wedges", "veneers"]);

@@ -13,11 +13,11 @@ import {
 } from "./figures";
 import {
 	gameName,
-	HAND_LABELS,
-	LAYOUT_LABELS,
+	handLabel,
+	layoutLabel,
 	metalName,
-	SPLICE_LABELS,
-	TAPER_LABELS,
+	spliceLabel,
+	taperLabel,
 	woodName,
 } from "./labels";
 
@@ -45,15 +45,15 @@ export function woodRows(
 	return [
 		{
 			label: "Shaft and core",
-			value: woodName(request.shaftWood),
+			value: woodName(request.shaftWood, reader),
 			note: density(request.shaftWood),
 		},
 		{
 			label: "Butt",
-			value: woodName(request.buttWood),
+			value: woodName(request.buttWood, reader),
 			note: density(request.buttWood),
 		},
-		{ label: "Taper", value: TAPER_LABELS[request.taperShape] },
+		{ label: "Taper", value: taperLabel(request.taperShape, reader) },
 	];
 }
 
@@ -68,7 +68,7 @@ export function spliceRows(
 	const rows: SheetRow[] = [
 		{
 			label: "Splice",
-			value: SPLICE_LABELS[request.splice],
+			value: spliceLabel(request.splice, reader),
 			...(points.length > 0 && {
 				note: `Points ${points.join(" and ")} from the butt end`,
 			}),
@@ -78,7 +78,7 @@ export function spliceRows(
 		...rows,
 		...design.splice.cuts.map((cut, i) => ({
 			label: `${i + 1}. ${cut.part}, face at ${formatAngle(cut.faceAngleDeg, reader, 0)}`,
-			value: woodName(cut.wood),
+			value: woodName(cut.wood, reader),
 			note: `Flat ${formatAngle(cut.angleDeg, reader, 2)} to the axis, ${both({ mm: cut.buttOffsetMm, kind: "bench" }, reader)} from it at the butt end`,
 		})),
 	];
@@ -105,7 +105,7 @@ export function weightRows(
 	const station = (mm: number) => both({ mm, kind: "station" }, reader);
 	const across = (mm: number) => both({ mm, kind: "bench" }, reader);
 	rows.push({
-		label: `${metalName(addedWeight.metal)} in all`,
+		label: `${metalName(addedWeight.metal, reader)} in all`,
 		value: both({ g: addedWeight.metalMassG, kind: "added" }, reader),
 		note: `The bore takes out ${formatMass(addedWeight.drilledOutMassG, reader, "added")} of wood; the plug weighs ${formatMass(addedWeight.plugMassG, reader, "added")}.`,
 	});
@@ -137,7 +137,7 @@ export function fittingRows(
 	): SheetRow => ({
 		label,
 		value: `${both({ mm: lengthMm - at.stationMm, kind: "station" }, reader)} from the butt end`,
-		note: `${metalName(at.metal)} pin ${fine(at.pinDiameterMm)} across, ${formatLength(at.pinReachMm, reader, "station")} into each piece; collars ${fine(at.collarMm)} long`,
+		note: `${metalName(at.metal, reader)} pin ${fine(at.pinDiameterMm)} across, ${formatLength(at.pinReachMm, reader, "station")} into each piece; collars ${fine(at.collarMm)} long`,
 	});
 	return [
 		{
@@ -147,12 +147,12 @@ export function fittingRows(
 		},
 		{
 			label: "Ferrule",
-			value: `${metalName(ferrule.metal)}, ${fine(ferrule.lengthMm)} long`,
+			value: `${metalName(ferrule.metal, reader)}, ${fine(ferrule.lengthMm)} long`,
 			note: `Wall ${fine(ferrule.wallMm)} over a tenon of the shaft`,
 		},
 		{
 			label: "Pieces",
-			value: LAYOUT_LABELS[request.layout],
+			value: layoutLabel(request.layout, reader),
 			...(joint === null && { note: "No joint" }),
 		},
 		...(joint === null ? [] : [jointRow("Joint", joint)]),
@@ -165,9 +165,9 @@ export function playerRows(
 	{ hand, gripCircleReadingsMm: readings, gameId }: BuildContent,
 	reader: Reader,
 ): SheetRow[] {
-	const rows: SheetRow[] = [{ label: "Game", value: gameName(gameId) }];
+	const rows: SheetRow[] = [{ label: "Game", value: gameName(gameId, reader) }];
 	if (hand !== null)
-		rows.push({ label: "Playing hand", value: HAND_LABELS[hand] });
+		rows.push({ label: "Playing hand", value: handLabel(hand, reader) });
 	if (readings.length > 0)
 		rows.push({
 			label: "Grip circle readings",

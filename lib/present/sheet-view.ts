@@ -3,8 +3,8 @@ import { CITATIONS } from "@/lib/reference/citations";
 import type { Reader } from "@/lib/words/reader";
 import type { BuildContent } from "@/lib/workshop/job-content";
 import { type Both, formatBoth, type Quantity } from "./figures";
+import { ruleLabel } from "./labels";
 import { cautionText } from "./notices";
-import { RULE_LABELS } from "./refusal-words";
 import {
 	both,
 	fittingRows,
@@ -119,7 +119,7 @@ export function sheetView(content: BuildContent, reader: Reader): SheetView {
 			allowed: allowed(bound, reader),
 		})),
 		rules: content.rules.map(({ rule, ok, source }) => ({
-			rule: RULE_LABELS[rule] ?? rule,
+			rule: ruleLabel(rule, reader),
 			ok,
 			source: CITATIONS[source].title,
 		})),

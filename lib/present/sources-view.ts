@@ -11,7 +11,7 @@ import {
 	assumptionsIn,
 } from "./assumption-rows";
 import { formatNumber } from "./figures";
-import { BASIS_LABELS } from "./labels";
+import { basisLabel } from "./labels";
 
 /** One constant as the sources page prints it. */
 export interface ConstantRow {
@@ -45,7 +45,8 @@ function rowOf(
 		name,
 		value: `${trimmed(value, reader)} ${unit}`.trim(),
 		spread: sd === 0 ? "" : `± ${trimmed(sd, reader)}`,
-		standing: BASIS_LABELS[standing] + (fromMemory ? " (from memory)" : ""),
+		standing:
+			basisLabel(standing, reader) + (fromMemory ? " (from memory)" : ""),
 		source: CITATIONS[source].title,
 		locator,
 	};
@@ -69,7 +70,7 @@ function assumptionRow(one: Assumption, reader: Reader): ConstantRow {
 		name,
 		value: `${values.map(written).join("; ")} ${unit}`.trim(),
 		spread: sd === null ? "" : `± ${trimmed(sd, reader)}`,
-		standing: BASIS_LABELS[standing],
+		standing: basisLabel(standing, reader),
 		source: CITATIONS[source].title,
 		locator: "",
 	};
@@ -134,7 +135,7 @@ export function constantGroups(reader: Reader): ConstantGroup[] {
 					.toLowerCase()}`,
 				value: "",
 				spread: `± ${trimmed(sd, reader)} mm`,
-				standing: BASIS_LABELS.assumed,
+				standing: basisLabel("assumed", reader),
 				source: CITATIONS["project-judgement"].title,
 				locator: "",
 			})),

@@ -2,10 +2,10 @@ import type { SpecContent } from "@/lib/advice/spec";
 import type { Reader } from "@/lib/words/reader";
 import { FIGURE_LABELS } from "./advice-view";
 import {
-	LAYOUT_LABELS,
+	layoutLabel,
 	metalName,
-	SPLICE_LABELS,
-	TAPER_LABELS,
+	spliceLabel,
+	taperLabel,
 	woodName,
 } from "./labels";
 import { type FigureId, formatFigure } from "./reasons";
@@ -40,12 +40,12 @@ export function specChanges(
 					formatFigure(id, content.figures[id].value, reader),
 				] as const,
 		),
-		["Shaft wood", woodName(content.request.shaftWood)],
-		["Butt wood", woodName(content.request.buttWood)],
-		["Splice", SPLICE_LABELS[content.request.splice]],
-		["Pieces", LAYOUT_LABELS[content.request.layout]],
-		["Taper", TAPER_LABELS[content.request.taperShape]],
-		["Ferrule", metalName(content.request.ferruleMetal)],
+		["Shaft wood", woodName(content.request.shaftWood, reader)],
+		["Butt wood", woodName(content.request.buttWood, reader)],
+		["Splice", spliceLabel(content.request.splice, reader)],
+		["Pieces", layoutLabel(content.request.layout, reader)],
+		["Taper", taperLabel(content.request.taperShape, reader)],
+		["Ferrule", metalName(content.request.ferruleMetal, reader)],
 		[
 			"Weight to be added",
 			formatFigure("mass", content.addedWeight.addedMassG.value, reader),

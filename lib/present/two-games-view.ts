@@ -4,7 +4,7 @@ import type { Reader } from "@/lib/words/reader";
 import { criterionName } from "./against-words";
 import { formatMeasure, formatMoney } from "./criterion-words";
 import { formatLength, formatPercent } from "./figures";
-import { gameName, SPLICE_LABELS, woodName } from "./labels";
+import { gameName, inSentence, woodName } from "./labels";
 import { joinedAnd } from "./like-mine-view";
 
 export const VERDICTS: Readonly<Record<TwoGames["verdict"], string>> = {
@@ -42,11 +42,13 @@ export function twoGamesView(found: TwoGames, reader: Reader): TwoGamesView {
 				? null
 				: `No value is acceptable in both games of: ${joinedAnd(conflicts.map(criterionName))}.`,
 		games: games.map((share) => ({
-			name: gameName(share.gameId),
+			name: gameName(share.gameId, reader),
 			text: lossText(share, compromise !== null, reader),
 		})),
 		cues: [
-			...games.map(({ gameId, own }) => cue(`For ${gameName(gameId)}`, own)),
+			...games.map(({ gameId, own }) =>
+				cue(`For ${gameName(gameId, reader)}`, own),
+			),
 			...(compromise ? [cue("For both", compromise)] : []),
 		],
 		prices: `Two cues: ${formatMoney(found.twoCuesMinor, money, reader)}.${found.oneCueMinor === null ? "" : ` One for both: ${formatMoney(found.oneCueMinor, money, reader)}.`}${money.basis === "invented" ? " From an invented price list." : ""}`,
@@ -54,7 +56,7 @@ export function twoGamesView(found: TwoGames, reader: Reader): TwoGamesView {
 }
 
 const cueText = ({ request, results }: CueOption, reader: Reader): string =>
-	`${woodName(request.buttWood)}, ${SPLICE_LABELS[request.splice].toLowerCase()}; ${formatMeasure("reach", results.reach.value, reader)}, ${formatMeasure("weight", results.weight.value, reader)}, tip ${formatMeasure("tip", results.tip.value, reader)}, butt ${formatLength(request.buttDiameterMm, reader, "diameter")}`;
+	`${woodName(request.buttWood, reader)}, ${inSentence.splice(request.splice, reader)}; ${formatMeasure("reach", results.reach.value, reader)}, ${formatMeasure("weight", results.weight.value, reader)}, tip ${formatMeasure("tip", results.tip.value, reader)}, butt ${formatLength(request.buttDiameterMm, reader, "diameter")}`;
 
 /** More than these would bury the first. */
 const MOST_LOSING = 3;

@@ -4,7 +4,7 @@ import type { Refusal } from "@/lib/numerics/outcome";
 import type { Reader } from "@/lib/words/reader";
 import { CRITERION_WORDS, formatMeasure } from "./criterion-words";
 import { formatLength, formatMass } from "./figures";
-import { choiceLabel, FIELD_LABELS } from "./labels";
+import { choiceLabel, fieldLabel, inSentence } from "./labels";
 import { lengthText, massText, plain, type WishAnswer } from "./wish-answers";
 
 /** A limit that had to give before anything was acceptable. */
@@ -45,7 +45,7 @@ const wishText = (
 	value: number | string,
 	reader: Reader,
 ): string => {
-	if (typeof value === "string") return choiceLabel(field, value);
+	if (typeof value === "string") return choiceLabel(field, value, reader);
 	if (field === "wishMass") return formatMass(value, reader);
 	return formatLength(
 		value,
@@ -91,11 +91,11 @@ export function waysOut(
 			const also =
 				dropped === undefined
 					? ""
-					: ` and leave open: ${FIELD_LABELS[dropped].toLowerCase()}`;
+					: ` and leave open: ${inSentence.field(dropped, reader)}`;
 			const change = `${wishText(name, to, reader)} instead of ${wishText(name, value, reader)}`;
 			return {
-				text: `${FIELD_LABELS[name]}: ${change}${also}.`,
-				label: `${FIELD_LABELS[name]}: take ${wishText(name, to, reader)}${also}`,
+				text: `${fieldLabel(name, reader)}: ${change}${also}.`,
+				label: `${fieldLabel(name, reader)}: take ${wishText(name, to, reader)}${also}`,
 				answers: [
 					{ field: name, answer: wishAnswer(name, to, reader) },
 					...(dropped === undefined ? [] : [{ field: dropped, answer: "" }]),

@@ -8,11 +8,12 @@ import { adviceView } from "@/lib/present/advice-view";
 import { cautionText, problemText, refusalView } from "@/lib/present/notices";
 import { sheetView } from "@/lib/present/sheet-view";
 import { buildFromSpec } from "@/lib/workshop/job-content";
-import { METRIC, TRADE } from "@/tests/support/readers";
+import { METRIC, reading, TRADE } from "@/tests/support/readers";
 import { anyInput, unsaid } from "../support/inputs";
 
 const plain = (text: string) => text.replaceAll("\u00a0", " ");
-const SENTENCE = /^[\p{Lu}“\d].*[.!?]$/su;
+const GERMAN = reading("metric", "de");
+const SENTENCE = /^[\p{Lu}“„\d].*[.!?]$/su;
 
 describe("cautions", () => {
 	test("a code without words of its own is shown, not hidden", () => {
@@ -30,19 +31,23 @@ describe("cautions", () => {
 		);
 		expect(plain(cautionText(caution, TRADE))).toContain("5 ft 10 in");
 	});
-	test("every caution any fitting raises has a sentence, in both units", () => {
+	test("every caution any fitting raises has a sentence, in both units and languages", () => {
 		fc.assert(
-			fc.property(anyInput, fc.constantFrom(METRIC, TRADE), (input, reader) => {
-				const advice = advise(input);
-				if (!advice.ok) return;
-				for (const text of adviceView(advice.value, reader).cautions)
-					expect(text).toMatch(SENTENCE);
-				const spec = specFrom(advice.value, null);
-				if (spec.ok)
-					for (const text of sheetView(buildFromSpec(spec.value), reader)
-						.cautions)
+			fc.property(
+				anyInput,
+				fc.constantFrom(METRIC, TRADE, GERMAN),
+				(input, reader) => {
+					const advice = advise(input);
+					if (!advice.ok) return;
+					for (const text of adviceView(advice.value, reader).cautions)
 						expect(text).toMatch(SENTENCE);
-			}),
+					const spec = specFrom(advice.value, null);
+					if (spec.ok)
+						for (const text of sheetView(buildFromSpec(spec.value), reader)
+							.cautions)
+							expect(text).toMatch(SENTENCE);
+				},
+			),
 			{ numRuns: 60 },
 		);
 	});
@@ -91,7 +96,8 @@ test("every problem of every field is a sentence that names the field and what w
 			fc.string({ minLength: 1, maxLength: 20 }),
 			(name, text) => {
 				for (const problem of problemsOf(name, text, "metric"))
-					expect(problemText(problem, TRADE)).toMatch(SENTENCE);
+					for (const reader of [TRADE, GERMAN])
+						expect(problemText(problem, reader)).toMatch(SENTENCE);
 			},
 		),
 		{ numRuns: 400 },

@@ -23,7 +23,7 @@ import { answerTrial } from "@/lib/trial/answer";
 import { cue, SNOOKER_REQUEST } from "../support/designs";
 import { unsaid } from "../support/inputs";
 import { JOBS_REFUSED } from "../support/jobs-refused";
-import { METRIC, TRADE } from "../support/readers";
+import { METRIC, reading, TRADE } from "../support/readers";
 import { refusalCodes, refusalCodesIn } from "../support/refusal-codes";
 import { SETTINGS_REFUSED } from "../support/settings-refused";
 
@@ -178,7 +178,8 @@ function refusalOf(code: string): Refusal {
 
 const found = refusalCodes("lib");
 const codes = [...new Set(found.map(({ code }) => code))].sort();
-const SENTENCE = /^[\p{Lu}“\d].*[.!?:]$/su;
+const READERS = [METRIC, TRADE, reading("metric", "de")];
+const SENTENCE = /^[\p{Lu}“„\d].*[.!?:]$/su;
 
 describe("every refusal code in the source", () => {
 	test("is found, wherever it stands", () => {
@@ -211,16 +212,19 @@ describe("every refusal code in the source", () => {
 		expect(Object.keys(REFUSAL_WORDS).sort()).toEqual(codes);
 	});
 
-	test.each(codes)("%s reads as a sentence, in both units", (code) => {
-		const refusal = refusalOf(code);
-		for (const reader of [METRIC, TRADE]) {
-			const { text } = refusalView(refusal, reader);
-			expect(text).toMatch(SENTENCE);
-			expect(text).not.toMatch(
-				/undefined|NaN|null|Mm\b|KgM2|-of-|[a-z]-[a-z]+-/,
-			);
-		}
-	});
+	test.each(codes)(
+		"%s reads as a sentence, in both units and languages",
+		(code) => {
+			const refusal = refusalOf(code);
+			for (const reader of READERS) {
+				const { text } = refusalView(refusal, reader);
+				expect(text).toMatch(SENTENCE);
+				expect(text).not.toMatch(
+					/undefined|NaN|null|Mm\b|KgM2|-of-|[a-z]-[a-z]+-/,
+				);
+			}
+		},
+	);
 });
 
 test("a code without words is shown, with field, value and facts", () => {

@@ -253,8 +253,9 @@ describe("ways out", () => {
 describe("what would change this", () => {
 	test("every open answer has words", () => {
 		expect(influences.length).toBeGreaterThan(10);
-		for (const { answer } of influences) expect(hasDoing(answer)).toBe(true);
-		expect(hasDoing("player.shoeSize")).toBe(false);
+		for (const { answer } of influences)
+			expect(hasDoing(answer, METRIC)).toBe(true);
+		expect(hasDoing("player.shoeSize", METRIC)).toBe(false);
 	});
 	test("each is a sentence with how far the figures move", () => {
 		for (const reader of READERS)

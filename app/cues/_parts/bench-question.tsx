@@ -22,7 +22,7 @@ const SLID: readonly BenchFieldName[] = ["length", "butt", "tip", "mass"];
 
 /** One question of the bench, with the control its kind of answer asks for. */
 export function BenchQuestion({ name }: { name: BenchFieldName }) {
-	const { answers, answer } = useBench();
+	const { answers, answer, reader } = useBench();
 	const usual = useUsual(name);
 	const field: BenchField = BENCH_FIELDS[name];
 	const shared = {
@@ -38,11 +38,11 @@ export function BenchQuestion({ name }: { name: BenchFieldName }) {
 				{...shared}
 				options={field.options.map((value) => ({
 					value,
-					label: optionLabel(name, value),
+					label: optionLabel(name, value, reader),
 				}))}
 				unsure={
 					typeof usual === "string"
-						? `Usual: ${optionLabel(name, usual).toLowerCase()}`
+						? `Usual: ${optionLabel(name, usual, reader).toLowerCase()}`
 						: "None"
 				}
 			/>

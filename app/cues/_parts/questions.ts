@@ -1,4 +1,5 @@
 import type { QuantitySpec } from "@/app/_ui/fields/quantity";
+import type { LayoutId, SpliceId, TaperShapeId } from "@/lib/cue/design";
 import {
 	BENCH_FIELDS,
 	type BenchField,
@@ -7,16 +8,17 @@ import {
 import type { LengthKind } from "@/lib/present/figures";
 import {
 	gameName,
-	LAYOUT_LABELS,
+	layoutLabel,
 	metalName,
-	SPLICE_LABELS,
-	TAPER_LABELS,
+	spliceLabel,
+	taperLabel,
 	woodName,
 } from "@/lib/present/labels";
 import { PLACES, type PlaceId } from "@/lib/reference/climate";
 import type { MetalId } from "@/lib/reference/metals";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
+import type { Reader } from "@/lib/words/reader";
 
 export const BENCH_LABELS: Readonly<Record<BenchFieldName, string>> = {
 	game: "Game",
@@ -89,22 +91,26 @@ export function benchSpec(name: BenchFieldName): QuantitySpec {
 }
 
 /** The label of a choice. */
-export function optionLabel(name: BenchFieldName, option: string): string {
+export function optionLabel(
+	name: BenchFieldName,
+	option: string,
+	reader: Reader,
+): string {
 	switch (name) {
 		case "game":
-			return gameName(option as GameId);
+			return gameName(option as GameId, reader);
 		case "taper":
-			return TAPER_LABELS[option as keyof typeof TAPER_LABELS];
+			return taperLabel(option as TaperShapeId, reader);
 		case "splice":
-			return SPLICE_LABELS[option as keyof typeof SPLICE_LABELS];
+			return spliceLabel(option as SpliceId, reader);
 		case "layout":
-			return LAYOUT_LABELS[option as keyof typeof LAYOUT_LABELS];
+			return layoutLabel(option as LayoutId, reader);
 		case "ferrule":
 		case "jointMetal":
-			return metalName(option as MetalId);
+			return metalName(option as MetalId, reader);
 		case "place":
 			return PLACES[option as PlaceId].name;
 		default:
-			return woodName(option as WoodId);
+			return woodName(option as WoodId, reader);
 	}
 }

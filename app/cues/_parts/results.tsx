@@ -21,8 +21,8 @@ import {
 	yearView,
 } from "@/lib/present/cue-bench-view";
 import { grainView } from "@/lib/present/grain-view";
+import { ruleLabel } from "@/lib/present/labels";
 import { refusalView } from "@/lib/present/notices";
-import { RULE_LABELS } from "@/lib/present/refusal-words";
 import { CITATIONS } from "@/lib/reference/citations";
 import { feltArmMassG } from "@/lib/shot/effort";
 import { shotProfile } from "@/lib/shot/profile";
@@ -73,7 +73,7 @@ export const Results = memo(function Results({ cue, question, reader }: Asked) {
 			<OnTheBall cue={cue} question={question} reader={reader} />
 			<Grain cue={cue} question={question} reader={reader} />
 			<Year cue={cue} question={question} reader={reader} />
-			<Rules cue={cue} />
+			<Rules cue={cue} reader={reader} />
 		</Stack>
 	);
 });
@@ -218,7 +218,7 @@ function Year({ cue, question, reader }: Asked) {
 	);
 }
 
-function Rules({ cue }: { cue: CueAnswer }) {
+function Rules({ cue, reader }: { cue: CueAnswer; reader: Reader }) {
 	return (
 		<Section title="Rules of the game">
 			{cue.rules.length === 0 ? (
@@ -227,7 +227,7 @@ function Rules({ cue }: { cue: CueAnswer }) {
 				<ul className={styles.list}>
 					{cue.rules.map(({ rule, ok, source }) => (
 						<li key={rule}>
-							{RULE_LABELS[rule] ?? rule}: {ok ? "kept" : "broken"}.{" "}
+							{ruleLabel(rule, reader)}: {ok ? "kept" : "broken"}.{" "}
 							{CITATIONS[source].title}.
 						</li>
 					))}

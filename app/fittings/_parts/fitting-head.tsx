@@ -4,7 +4,7 @@ import { useSelectedLayoutSegments } from "next/navigation";
 import { Notice } from "@/app/_ui/notice";
 import { Invented } from "@/app/_ui/source-note";
 import { Steps } from "@/app/_ui/steps";
-import { choiceLabel, FIELD_LABELS } from "@/lib/present/labels";
+import { choiceLabel, fieldLabel } from "@/lib/present/labels";
 import { useDesk, useKeeping } from "./desk";
 import styles from "./fitting.module.css";
 import { QUESTION_STEPS, RECOMMENDATION, stepHref } from "./steps";
@@ -20,7 +20,7 @@ const STATE_WORDS: Readonly<Record<SaveState, string>> = {
 
 /** Whose fitting it is, where one is in it, and whether every answer is safe. */
 export function FittingHead() {
-	const { fitting, read } = useDesk();
+	const { fitting, read, reader } = useDesk();
 	const { saveState, conflicts, draftDamaged } = useKeeping();
 	const [segment] = useSelectedLayoutSegments();
 	const stops = [...QUESTION_STEPS, RECOMMENDATION];
@@ -63,10 +63,10 @@ export function FittingHead() {
 					<ul className={styles.list}>
 						{conflicts.map(({ field, theirs }) => (
 							<li key={field}>
-								{FIELD_LABELS[field]}:{" "}
+								{fieldLabel(field, reader)}:{" "}
 								{[theirs]
 									.flat()
-									.map((text) => choiceLabel(field, text))
+									.map((text) => choiceLabel(field, text, reader))
 									.join(", ") || "left out"}
 							</li>
 						))}

@@ -8,7 +8,7 @@ import { MeasureDrawing } from "@/app/_ui/measure-drawings";
 import { MAX_NOTES_LENGTH } from "@/lib/forms/bounds";
 import { noteOn } from "@/lib/forms/fields";
 import type { MeasureName } from "@/lib/forms/fitting-input";
-import { FIELD_LABELS } from "@/lib/present/labels";
+import { fieldLabel } from "@/lib/present/labels";
 import { useDesk } from "./desk";
 import styles from "./measuring.module.css";
 import { Question } from "./question";
@@ -44,7 +44,7 @@ export function MeasureQuestion({
 
 /** "Could not be measured", kept apart from not asked, and a line of text. A reading takes the flag back. */
 export function MeasureExtras({ name }: { name: MeasureName }) {
-	const { control } = useDesk();
+	const { control, reader } = useDesk();
 	const { field: flags } = useController({ control, name: "notMeasured" });
 	const { field: value } = useController({ control, name });
 	const { field: note } = useController({ control, name: noteOn(name) });
@@ -73,12 +73,12 @@ export function MeasureExtras({ name }: { name: MeasureName }) {
 				>
 					{isFlagged && <span aria-hidden="true">✓</span>}
 					Could not measure
-					<span className={styles.unseen}> {FIELD_LABELS[name]}</span>
+					<span className={styles.unseen}> {fieldLabel(name, reader)}</span>
 				</Button>
 			)}
 			{isWriting || note.value !== "" ? (
 				<TextField
-					label={FIELD_LABELS[noteOn(name)]}
+					label={fieldLabel(noteOn(name), reader)}
 					name={noteOn(name)}
 					value={note.value}
 					onChange={note.onChange}
@@ -88,7 +88,7 @@ export function MeasureExtras({ name }: { name: MeasureName }) {
 			) : (
 				<Button look="quiet" onClick={() => setWriting(true)}>
 					Note
-					<span className={styles.unseen}> on {FIELD_LABELS[name]}</span>
+					<span className={styles.unseen}> on {fieldLabel(name, reader)}</span>
 				</Button>
 			)}
 		</div>

@@ -14,8 +14,8 @@ const NOTE = { key: "note", label: "Note" } as const;
 
 /** Every measure with its reading: read, could not be measured, or not asked. Stands inside a FittingDesk. */
 export function MeasuredSummary() {
-	const { control } = useDesk();
-	const rows = measuredRows(useWatch({ control }));
+	const { control, reader } = useDesk();
+	const rows = measuredRows(useWatch({ control }), reader);
 	const hasNotes = rows.some(({ note }) => note !== "");
 	return (
 		<details className={styles.more}>

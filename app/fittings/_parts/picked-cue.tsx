@@ -10,12 +10,7 @@ import type { CueChoice } from "@/lib/advice/choice";
 import { CRITERION_IDS } from "@/lib/advice/criteria";
 import { CRITERION_WORDS, formatMeasure } from "@/lib/present/criterion-words";
 import { formatLength, formatPercent } from "@/lib/present/figures";
-import {
-	LAYOUT_LABELS,
-	SPLICE_LABELS,
-	TAPER_LABELS,
-	woodName,
-} from "@/lib/present/labels";
+import { inSentence, spliceLabel, woodName } from "@/lib/present/labels";
 import { refusalView } from "@/lib/present/notices";
 import { measureAt } from "@/lib/present/trade-off-view";
 import { wishesOf } from "@/lib/present/wish-answers";
@@ -75,9 +70,10 @@ function Shown({
 	return (
 		<>
 			<h3>
-				{woodName(request.buttWood)}, {SPLICE_LABELS[request.splice]},{" "}
-				{LAYOUT_LABELS[request.layout].toLowerCase()},{" "}
-				{TAPER_LABELS[request.taperShape].toLowerCase()} taper, butt{" "}
+				{woodName(request.buttWood, reader)},{" "}
+				{spliceLabel(request.splice, reader)},{" "}
+				{inSentence.layout(request.layout, reader)},{" "}
+				{inSentence.taper(request.taperShape, reader)} taper, butt{" "}
 				{formatLength(request.buttDiameterMm, reader, "diameter")}
 			</h3>
 			<p>

@@ -14,8 +14,9 @@ import { MAX_GRIP_READINGS, MAX_NOTES_LENGTH } from "@/lib/forms/bounds";
 import { FIELDS, type FieldName } from "@/lib/forms/fields";
 import type { ListField, TextFieldName } from "@/lib/forms/fitting";
 import { estimateWords } from "@/lib/present/estimates";
-import { choiceLabel, FIELD_LABELS } from "@/lib/present/labels";
+import { choiceLabel, fieldLabel } from "@/lib/present/labels";
 import { problemText } from "@/lib/present/notices";
+import type { Reader } from "@/lib/words/reader";
 import { useDesk } from "./desk";
 import { HINTS, quantitySpec } from "./questions";
 
@@ -28,8 +29,9 @@ export function Question({
 	/** In place of the usual hint. */
 	hint?: ReactNode;
 }) {
+	const { reader } = useDesk();
 	const field = FIELDS[name];
-	const words = { label: FIELD_LABELS[name], hint, name };
+	const words = { label: fieldLabel(name, reader), hint, name };
 	if (field.kind === "readings")
 		return <Readings name={name as ListField} words={words} />;
 	if (field.kind === "choices")
@@ -44,8 +46,12 @@ interface Words {
 	readonly hint: ReactNode;
 	readonly name: string;
 }
-const optionsOf = (name: FieldName, options: readonly string[]) =>
-	options.map((value) => ({ value, label: choiceLabel(name, value) }));
+const optionsOf = (
+	name: FieldName,
+	options: readonly string[],
+	reader: Reader,
+) =>
+	options.map((value) => ({ value, label: choiceLabel(name, value, reader) }));
 
 function useEstimate(name: FieldName) {
 	const { advice, reader } = useDesk();
@@ -77,13 +83,13 @@ function Checks({
 	words: Words;
 	options: readonly string[];
 }) {
-	const { control } = useDesk();
+	const { control, reader } = useDesk();
 	const { field } = useController({ control, name });
 	return (
 		<ChecksField
 			{...words}
 			values={field.value}
-			options={optionsOf(name, options)}
+			options={optionsOf(name, options, reader)}
 			onChange={field.onChange}
 		/>
 	);
@@ -117,7 +123,7 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 					<SelectField
 						{...words}
 						value={field.value}
-						options={optionsOf(name, shape.options)}
+						options={optionsOf(name, shape.options, reader)}
 						onChange={field.onChange}
 						unsure={UNSURE[name] ?? "Not sure"}
 					/>
@@ -126,7 +132,7 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 				<ChoiceField
 					{...words}
 					value={field.value}
-					options={optionsOf(name, shape.options)}
+					options={optionsOf(name, shape.options, reader)}
 					onChange={field.onChange}
 					unsure={UNSURE[name] ?? "Not sure"}
 				/>
@@ -136,7 +142,7 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 				<ChoiceField
 					{...words}
 					value={field.value}
-					options={optionsOf(name, ["yes", "no"])}
+					options={optionsOf(name, ["yes", "no"], reader)}
 					onChange={field.onChange}
 					unsure={null}
 				/>

@@ -61,11 +61,11 @@ export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
 					unsure="None"
 					options={CHOICES.game
 						.filter((id) => id !== gameId)
-						.map((id) => ({ value: id, label: gameName(id) }))}
+						.map((id) => ({ value: id, label: gameName(id, reader) }))}
 					onChange={setSecond}
 				/>
 				<Field
-					label={`Play in ${gameName(gameId)}: ${formatPercent(percent / 100, reader)}`}
+					label={`Play in ${gameName(gameId, reader)}: ${formatPercent(percent / 100, reader)}`}
 				>
 					{(wiring) => (
 						<input

@@ -6,7 +6,7 @@ import { Section, Stack } from "@/app/_ui/section";
 import type { Advice } from "@/lib/advice/advise";
 import type { FieldName } from "@/lib/forms/fields";
 import type { TextFieldName } from "@/lib/forms/fitting";
-import { FIELD_LABELS } from "@/lib/present/labels";
+import { fieldLabel } from "@/lib/present/labels";
 import { formatFigureBand } from "@/lib/present/reasons";
 import { band90 } from "@/lib/reference/estimate";
 import { useDesk } from "./desk";
@@ -87,11 +87,11 @@ function Wish({
 	resting: number;
 	zone?: { low: number; high: number; label: string };
 }) {
-	const { control } = useDesk();
+	const { control, reader } = useDesk();
 	const { field } = useController({ control, name });
 	return (
 		<SliderField
-			label={FIELD_LABELS[name]}
+			label={fieldLabel(name, reader)}
 			name={name}
 			value={field.value}
 			onChange={field.onChange}

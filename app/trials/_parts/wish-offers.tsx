@@ -3,7 +3,7 @@ import { Notice } from "@/app/_ui/notice";
 import type { FieldName } from "@/lib/forms/fields";
 import { WISH_OF } from "@/lib/forms/trial";
 import { formatDate } from "@/lib/present/dates";
-import { FIELD_LABELS } from "@/lib/present/labels";
+import { fieldLabel } from "@/lib/present/labels";
 import { wishOffer } from "@/lib/present/trial-words";
 import type { FittingSummary } from "@/lib/records/fittings/data";
 import type { TrialRecord } from "@/lib/records/trials/data";
@@ -32,7 +32,7 @@ export function WishOffers({
 				<Notice
 					key={wish.id}
 					kind="done"
-					title={`${FIELD_LABELS[wish.field as FieldName]} is set to ${wish.after}`}
+					title={`${fieldLabel(wish.field as FieldName, reader)} is set to ${wish.after}`}
 				>
 					<p>
 						In{" "}
