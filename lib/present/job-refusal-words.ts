@@ -32,6 +32,8 @@ export const JOB_REFUSAL_WORDS: Readonly<
 	"no-quote": (_, { say }) => say("jobRefusal.noQuote"),
 	"quote-expired": ({ value }, reader) =>
 		reader.say("jobRefusal.quoteExpired", { date: day(value, reader) }),
+	"extra-not-priced": ({ value }, { say }) =>
+		say("jobRefusal.extraNotPriced", { name: String(value) }),
 	"date-too-far": ({ value, facts }, reader) =>
 		reader.say("jobRefusal.dateTooFar", {
 			date: day(value, reader),

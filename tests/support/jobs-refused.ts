@@ -1,5 +1,7 @@
 import { type Outcome, type Refusal, refuse } from "@/lib/numerics/outcome";
+import { DEFAULT_SETTINGS } from "@/lib/workshop/default-settings";
 import type { Quote } from "@/lib/workshop/job-content";
+import { jobPrice } from "@/lib/workshop/job-price";
 import {
 	agreeRefusal,
 	type JobStanding,
@@ -7,6 +9,7 @@ import {
 	revisionRefusals,
 } from "@/lib/workshop/job-rules";
 import { quoteRefusals } from "@/lib/workshop/quote";
+import { askedContent } from "../workshop/support/jobs";
 
 const TODAY = "2026-03-02";
 const quote: Quote = {
@@ -56,6 +59,12 @@ export const JOBS_REFUSED: Readonly<Record<string, () => Outcome<unknown>>> = {
 	"quote-replaced": () => agreed({}, false),
 	"no-quote": () => agreed({ state: "asked", quote: null }),
 	"quote-expired": () => agreed({}, true, "2026-04-01"),
+	"extra-not-priced": () =>
+		jobPrice({
+			prices: DEFAULT_SETTINGS.prices,
+			build: askedContent().build,
+			extras: { case: "Gold case", tip: null, gripNotes: "" },
+		}),
 	"date-too-far": () =>
 		refuse(...quoteRefusals({ ...quote, validUntil: "2028-01-01" }, TODAY)),
 };
