@@ -6,7 +6,14 @@ import type {
 } from "@/lib/cue/design";
 import { growthCurve } from "@/lib/cue/taper";
 import type { WoodId } from "@/lib/reference/woods";
-import { MM_PER_INCH, snapTo } from "@/lib/units/quantity";
+import { MM_PER_INCH } from "@/lib/units/quantity";
+import {
+	benchSteps,
+	finerCount,
+	type Span,
+	spanOf,
+	valuesOf,
+} from "./axis-span";
 import type { Catalogue } from "./catalogue";
 import { AT, type Criterion } from "./criteria";
 import type { Shape } from "./desirability";
@@ -98,12 +105,6 @@ const FORWARD_MAX_MM = 2 * MM_PER_INCH;
 /** Share of the way from ideal to limit that the scan covers: nearer the limit little is gained. */
 const COVERED = 0.75;
 
-interface Span {
-	readonly low: number;
-	readonly high: number;
-	readonly step: number;
-}
-
 /**
  * Axes of at least `wantedCount` candidates over what the criteria call acceptable; wishes are single
  * values. Where the bench's steps leave room for fewer, whole parts of them are taken on every figure
@@ -171,17 +172,6 @@ export const isEverythingFixed = (axes: Axes): boolean =>
 	axes.tipDiameterMm.length === 1 &&
 	axes.massG.length === 1;
 
-const benchSteps = ({ low, high, step }: Span): number =>
-	Math.round((high - low) / step);
-
-/** Two values more; from the bench's own steps on, the next whole part of a step. */
-function finerCount(span: Span, count: number): number {
-	const steps = benchSteps(span);
-	return count <= steps
-		? Math.min(count + 2, steps + 1)
-		: (Math.floor((count - 1) / steps) + 1) * steps + 1;
-}
-
 const CONTINUOUS = [
 	"lengthMm",
 	"buttDiameterMm",
@@ -246,46 +236,6 @@ function axesOf(
 			p.needs.input.workshop?.ferruleMetals[0] ??
 			"brass",
 	};
-}
-
-/**
- * Evenly spread, each on a bench step, each once; a span of no width keeps its value as it is. More
- * values than the bench has steps are whole parts of them, every step among them.
- */
-function valuesOf(span: Span, count: number): readonly number[] {
-	const { low, high, step } = span;
-	if (high === low) return [low];
-	const steps = benchSteps(span);
-	if (count > steps + 1) {
-		const parts = (count - 1) / steps;
-		return Array.from({ length: count }, (_, i) =>
-			i % parts === 0
-				? snapTo(low + (i / parts) * step, step)
-				: low + (i * step) / parts,
-		);
-	}
-	const values: number[] = [];
-	for (let i = 0; i < count; i++) {
-		const value = snapTo(low + ((high - low) * i) / (count - 1), step);
-		const last = values[values.length - 1];
-		if (last === undefined || value - last > step / 2) values.push(value);
-	}
-	return values;
-}
-
-function spanOf(p: {
-	wish: number | undefined;
-	covered: readonly [number, number];
-	allowed: readonly [number, number];
-	step: number;
-}): Span {
-	const { step } = p;
-	if (p.wish !== undefined) return { low: p.wish, high: p.wish, step };
-	const [least, most] = p.allowed;
-	const inside = (value: number) => Math.min(most, Math.max(least, value));
-	const low = Math.ceil(inside(p.covered[0]) / step - 1e-9) * step;
-	const high = Math.floor(inside(p.covered[1]) / step + 1e-9) * step;
-	return low < high ? { low, high, step } : { low: high, high, step };
 }
 
 const shapeOf = (criteria: readonly Criterion[], i: number): Shape => {

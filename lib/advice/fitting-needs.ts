@@ -57,16 +57,10 @@ export type PickedShape = Pick<
 	"lengthMm" | "tipDiameterMm" | "taperShape"
 >;
 
-/**
- * The four figures and where the hand stands; butt and weight as needed on the cue picked, where one is.
- * Refuses what body, grip or stance refuse.
- */
-export function needsFor(
-	input: FittingInput,
-	picked?: PickedShape,
-): Outcome<FittingNeeds> {
-	const { gameId } = input.stance;
-	const game = GAMES[gameId];
+/** What player and stance decide whatever is wished for. */
+export type Standing = Pick<FittingNeeds, "body" | "grip" | "reach">;
+
+function standingOf(input: FittingInput): Outcome<Standing> {
 	const body = bodyFrom(input.player);
 	if (!body.ok) return body;
 	const grip = gripCircleFrom({
@@ -76,12 +70,32 @@ export function needsFor(
 	if (!grip.ok) return grip;
 	const reach = reachFrom({ body: body.value, answers: input.stance });
 	if (!reach.ok) return reach;
-	const length = adviseLength({
-		input,
-		body: body.value,
-		reach: reach.value,
-		game,
-	});
+	return accept({ body: body.value, grip: grip.value, reach: reach.value });
+}
+
+/**
+ * The four figures and where the hand stands; butt and weight as needed on the cue picked, where one is.
+ * Refuses what body, grip or stance refuse.
+ */
+export function needsFor(
+	input: FittingInput,
+	picked?: PickedShape,
+): Outcome<FittingNeeds> {
+	const standing = standingOf(input);
+	return standing.ok
+		? accept(needsOf(standing.value, input, picked))
+		: standing;
+}
+
+/** The needs of a player and stance worked out before, with whatever wishes. */
+export function needsOf(
+	{ body, grip, reach }: Standing,
+	input: FittingInput,
+	picked?: PickedShape,
+): FittingNeeds {
+	const { gameId } = input.stance;
+	const game = GAMES[gameId];
+	const length = adviseLength({ input, body, reach, game });
 	const tip = adviseTip({ input, game });
 	const {
 		lengthMm = length.figure.value,
@@ -89,9 +103,9 @@ export function needsFor(
 		taperShape = input.wishes.taperShape ?? "even",
 	} = picked ?? {};
 	const forButt = {
-		grip: grip.value,
+		grip,
 		lengthMm,
-		gripFromButtMm: reach.value.gripFromButtMm.value,
+		gripFromButtMm: reach.gripFromButtMm.value,
 		tipDiameterMm,
 		taperShape,
 	};
@@ -104,17 +118,17 @@ export function needsFor(
 	const grown = growthCurve(taperShape).at(butt.gripStationMm / lengthMm);
 	const massNeed = adviseMass({
 		input,
-		body: body.value,
+		body,
 		game,
 		lengthMm,
 	});
-	const { bridgeLengthMm, bridgeToGripMm, gripFromButtMm } = reach.value;
-	return accept({
+	const { bridgeLengthMm, bridgeToGripMm, gripFromButtMm } = reach;
+	return {
 		input,
 		gameId,
-		body: body.value,
-		grip: grip.value,
-		reach: reach.value,
+		body,
+		grip,
+		reach,
 		length: length.figure,
 		massNeed,
 		butt,
@@ -132,7 +146,7 @@ export function needsFor(
 			mostMm: Math.max(GRIP_LIMITS_MM.most, gripFromButtMm.value),
 		},
 		ringMm: {
-			...grip.value.circleMm,
+			...grip.circleMm,
 			value:
 				tipDiameterMm +
 				(unwished.exact - tipDiameterMm) * grown -
@@ -140,10 +154,10 @@ export function needsFor(
 			sd: unwished.sd * grown,
 		},
 		cautions: [
-			...body.value.cautions,
-			...reach.value.cautions,
+			...body.cautions,
+			...reach.cautions,
 			...length.cautions,
 			...butt.cautions,
 		],
-	});
+	};
 }

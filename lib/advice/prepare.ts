@@ -21,7 +21,7 @@ import { criteriaFor } from "./criteria-for";
 import type { Setting } from "./evaluate";
 import { evaluator } from "./evaluator";
 import { type Feel, feelFor, readingOf } from "./feel";
-import { type FittingNeeds, needsFor } from "./fitting-needs";
+import { type FittingNeeds, needsFor, needsOf } from "./fitting-needs";
 import type { FittingInput } from "./input";
 import { type HardLimits, limitsFor } from "./limits";
 import { offeringFrom } from "./offering";
@@ -61,12 +61,14 @@ export interface Prepared {
 /**
  * Refuses what body, stance, catalogue and price list refuse, a usual build that cannot be made, weights
  * outside 0–100, a price list without what is offered, and "nothing-counts" where every criterion is given no weight.
+ * `known` are stance and feel of the same fitting with other wishes: then nothing of them is worked out anew.
  */
 export function prepare(
 	input: FittingInput,
 	choices: SearchChoices,
+	known?: Pick<Prepared, "needs" | "feel">,
 ): Outcome<Prepared> {
-	const needs = needsFor(input);
+	const needs = known ? accept(needsOf(known.needs, input)) : needsFor(input);
 	if (!needs.ok) return needs;
 	const { gameId } = needs.value;
 	const offered = checkedCatalogue(
@@ -82,10 +84,9 @@ export function prepare(
 		priceList,
 	);
 	if (unpriced.length > 0) return refuse(...unpriced);
-	const feel = feelFor(
-		needs.value,
-		choices.presentCueReading ?? readingOf(needs.value),
-	);
+	const feel = known
+		? accept(known.feel)
+		: feelFor(needs.value, choices.presentCueReading ?? readingOf(needs.value));
 	if (!feel.ok) return feel;
 	const weights = weightRefusals(choices.weights ?? {});
 	if (weights.length > 0) return refuse(...weights);

@@ -5,7 +5,7 @@ import { AT } from "./criteria";
 import type { FittingInput, Wishes } from "./input";
 import { FELT, STEP } from "./judgement";
 import { type Prepared, prepare, type SearchChoices } from "./prepare";
-import { scan } from "./scan";
+import { type ShapeTables, scan } from "./scan";
 
 type NumericWish = "lengthMm" | "massG" | "buttDiameterMm" | "tipDiameterMm";
 type ChoiceWish = "buttWood" | "shaftWood" | "splice" | "layout" | "taperShape";
@@ -64,6 +64,9 @@ const CHOICES = [
 interface Ask {
 	readonly input: FittingInput;
 	readonly choices: SearchChoices;
+	/** Of the fitting as it was asked for: stance and feel stay, whatever is relaxed. */
+	readonly known: Pick<Prepared, "needs" | "feel">;
+	readonly tables: ShapeTables;
 }
 
 /**
@@ -72,7 +75,16 @@ interface Ask {
  * which something can be built with everything else kept; choices are freed. Where no single one is
  * enough, the weight together with one other.
  */
-export function relaxationsFor(ask: Ask): readonly Relaxation[] {
+export function relaxationsFor({
+	input,
+	choices,
+}: {
+	input: FittingInput;
+	choices: SearchChoices;
+}): readonly Relaxation[] {
+	const known = prepare(input, choices);
+	if (!known.ok) return [];
+	const ask: Ask = { input, choices, known: known.value, tables: new Map() };
 	const single = [
 		...numericWishes(ask).flatMap((name) => relaxNumeric(ask, name)),
 		...choiceWishes(ask).flatMap((name) => relaxChoice(ask, name)),
@@ -128,8 +140,9 @@ function coarse(prepared: Prepared): Axes {
 	return axesFor({ ...prepared, wantedCount: 0 });
 }
 
-function canBuild(ask: Ask): boolean {
-	const prepared = prepare(ask.input, ask.choices);
+/** Whether any cue can be built: no feel is asked for it, and none of the fitting's is worked out anew. */
+function canBuild({ input, choices, known, tables }: Ask): boolean {
+	const prepared = prepare(input, choices, known);
 	if (!prepared.ok) return false;
 	return (
 		scan({
@@ -137,9 +150,14 @@ function canBuild(ask: Ask): boolean {
 			axes: coarse(prepared.value),
 			visit: () => undefined,
 			enough: 1,
+			tables,
 		}) > 0
 	);
 }
+
+/** Whether a search would take it up: its own usual build can be made as well. */
+const isSearchable = ({ input, choices }: Ask): boolean =>
+	prepare(input, choices).ok;
 
 /** Furthest a numeric wish is moved, bench steps. */
 const MOST_STEPS = 128;
@@ -168,7 +186,7 @@ function relaxNumeric(ask: Ask, name: NumericWish): readonly Relaxation[] {
 			if (works(middle)) good = middle;
 			else bad = middle;
 		}
-		return [at(good)];
+		return isSearchable(withWish(ask, { [name]: at(good) })) ? [at(good)] : [];
 	});
 	return found.map((to) => ({
 		field: `wishes.${name}`,
@@ -183,7 +201,7 @@ function relaxNumeric(ask: Ask, name: NumericWish): readonly Relaxation[] {
 /** What the catalogue offers in place of a choice, as far as it can be built; its own order. */
 function relaxChoice(ask: Ask, name: ChoiceWish): readonly Relaxation[] {
 	const from = String(ask.input.wishes[name]);
-	const free = prepare(without(ask, name).input, ask.choices);
+	const free = prepare(without(ask, name).input, ask.choices, ask.known);
 	if (!free.ok) return [];
 	const { catalogue } = free.value;
 	const offers: readonly string[] = {
@@ -195,11 +213,12 @@ function relaxChoice(ask: Ask, name: ChoiceWish): readonly Relaxation[] {
 	}[name];
 	return offers
 		.filter((offer) => offer !== from)
-		.filter((offer) => canBuild(withWish(ask, { [name]: offer })))
-		.map((to) => ({
+		.map((offer) => ({ offer, asked: withWish(ask, { [name]: offer }) }))
+		.filter(({ asked }) => canBuild(asked) && isSearchable(asked))
+		.map(({ offer }) => ({
 			field: `wishes.${name}`,
 			from,
-			to,
+			to: offer,
 			by: null,
 			feltSteps: CHOICE_FELT,
 			together: null,
@@ -216,12 +235,17 @@ function relaxCeilings(ask: Ask): readonly Relaxation[] {
 	).flatMap(([field, column]) => {
 		const from = ask.choices[field];
 		if (from === undefined) return [];
-		const free = prepare(ask.input, { ...ask.choices, [field]: undefined });
+		const free = prepare(
+			ask.input,
+			{ ...ask.choices, [field]: undefined },
+			ask.known,
+		);
 		if (!free.ok) return [];
 		let least = Number.POSITIVE_INFINITY;
 		scan({
 			...free.value,
 			axes: coarse(free.value),
+			tables: ask.tables,
 			visit: (_place, row) => {
 				least = Math.min(least, row[column] as number);
 			},

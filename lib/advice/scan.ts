@@ -31,6 +31,9 @@ import { placeForMoment, slidesOf } from "./sliding";
 /** Called with the place in the scan's order and the measures of every cue that can be built; the row is reused. */
 export type Visit = (index: number, row: Float64Array) => void;
 
+/** Tables of shapes without joints, to be kept from one scan to the next. */
+export type ShapeTables = Map<string, GeometryTable>;
+
 /**
  * Evaluates every combination of the axes by the full cue, fit and shot models, factorised: the wood
  * of a shape is integrated once, its joint put in, its woods weighed, its slugs solved from the bores'
@@ -43,8 +46,11 @@ export function scan(p: {
 	visit: Visit;
 	/** Ends the scan at the shape that brings so many. */
 	enough?: number;
+	/** Shapes tabulated before: looked up, and added to. Of one setting's densities and any weights and woods. */
+	tables?: ShapeTables;
 }): number {
-	const { axes, setting, limits, enough = Number.POSITIVE_INFINITY } = p;
+	const { axes, setting, limits, tables } = p;
+	const { enough = Number.POSITIVE_INFINITY } = p;
 	const row = new Float64Array(CRITERION_COUNT);
 	const endMassOf = frontEndSolver();
 	const perWood = loadCount(axes);
@@ -58,7 +64,8 @@ export function scan(p: {
 		const allowed =
 			lengthMm >= limits.lengthMinMm && base.tipDiameterMm <= limits.tipMaxMm;
 		const handMm = handFromButtMm(setting.hand, lengthMm);
-		const endMasses: number[] = [];
+		const endMasses: (number | undefined)[] = [];
+		let front: CueDesign | null = null;
 		for (const splice of axes.splices) {
 			const start = index;
 			index += perSplice;
@@ -66,15 +73,22 @@ export function scan(p: {
 			const plain = designFrom({ ...base, splice, layout: "one-piece" });
 			if (!plain.ok) continue;
 			const design = plain.value;
-			if (endMasses.length === 0)
-				for (const shaftWood of axes.shaftWoods)
-					endMasses.push(
-						endMassOf({ ...design, shaftWood, densities: setting.densities }),
-					);
-			const bare = geometryTable({
-				design,
-				clampStationMm: lengthMm - handMm,
-			});
+			front ??= design;
+			const fronted = front;
+			// Of the shape's front alone, so one for all splices; only where a cue of the wood can be built.
+			const endMassAt = (s: number): number => {
+				endMasses[s] ??= endMassOf({
+					...fronted,
+					shaftWood: axes.shaftWoods[s] as CueRequest["shaftWood"],
+					densities: setting.densities,
+				});
+				return endMasses[s];
+			};
+			const clampStationMm = lengthMm - handMm;
+			const key = `${lengthMm} ${base.buttDiameterMm} ${base.tipDiameterMm} ${base.taperShape} ${splice} ${clampStationMm}`;
+			const bare =
+				tables?.get(key) ?? geometryTable({ design, clampStationMm });
+			tables?.set(key, bare);
 			for (let k = 0; k < axes.layouts.length; k++) {
 				const layout = axes.layouts[k] as CueRequest["layout"];
 				const request = { ...base, splice, layout };
@@ -84,7 +98,7 @@ export function scan(p: {
 					request,
 					design,
 					table,
-					endMasses,
+					endMassAt,
 					handMm,
 					index: start + k * perLayout,
 				});
@@ -132,7 +146,8 @@ interface ShapeAt {
 	readonly request: CueRequest;
 	readonly design: CueDesign;
 	readonly table: GeometryTable;
-	readonly endMasses: readonly number[];
+	/** By the place of the shaft wood. */
+	readonly endMassAt: (s: number) => number;
 	readonly handMm: number;
 	/** Of the first load of the first woods. */
 	readonly index: number;
@@ -151,11 +166,18 @@ function loadScan(p: {
 	const perWood = loadCount(axes);
 	const natural = emptyLoad();
 	const load = emptyLoad();
-	return ({ request: shape, design, table, endMasses, handMm, index }) => {
+	return ({ request: shape, design, table, endMassAt, handMm, index }) => {
 		if (longestPieceMm(shape) > limits.pieceMaxMm) return 0;
 		const { coreHalfWidthMm, bores } = table;
 		let built = 0;
+		/** What shape and woods decide: filled in when the first cue of theirs is told. */
+		let measuringShape: (() => void) | null = null;
+		let measuringWoods: (() => void) | null = null;
 		const tell = (place: number, priceMinor: number): void => {
+			measuringShape?.();
+			measuringShape = null;
+			measuringWoods?.();
+			measuringWoods = null;
 			measureLoad(row, { load, handMm, coreHalfWidthMm, priceMinor });
 			built++;
 			visit(place, row);
@@ -163,8 +185,13 @@ function loadScan(p: {
 		let first = index - perWood;
 		for (let s = 0; s < axes.shaftWoods.length; s++) {
 			const shaftWood = axes.shaftWoods[s] as CueRequest["shaftWood"];
-			const endMassG = endMasses[s] as number;
-			measureShape(row, { request: shape, design, endMassG, setting });
+			measuringShape = () =>
+				measureShape(row, {
+					request: shape,
+					design,
+					endMassG: endMassAt(s),
+					setting,
+				});
 			for (const buttWood of axes.buttWoods) {
 				first += perWood;
 				const request = { ...shape, shaftWood, buttWood };
@@ -173,7 +200,7 @@ function loadScan(p: {
 				if (bare === null || weighted === null) continue;
 				const d = densitiesFor(request, setting);
 				weighTable(table, d, natural);
-				measureWoods(row, { request, table, setting });
+				measuringWoods = () => measureWoods(row, { request, table, setting });
 				if (
 					bare <= limits.priceMaxMinor &&
 					natural.massG <= limits.massMaxG &&

@@ -5,6 +5,7 @@ import { seededUniform } from "@/lib/advice/normal";
 import { frontOf, type Pool, poolFrom } from "@/lib/advice/pool";
 import { prepare, type SearchChoices } from "@/lib/advice/prepare";
 import { referenceEvaluate } from "@/lib/advice/reference-evaluate";
+import { relaxationsFor } from "@/lib/advice/relax";
 import { searchCues } from "@/lib/advice/search";
 import { whatWouldChange } from "@/lib/advice/sensitivity";
 import { must } from "@/lib/numerics/outcome";
@@ -20,6 +21,33 @@ const INPUT: FittingInput = {
 const WISHED: FittingInput = {
 	...INPUT,
 	wishes: { massG: 505, buttWood: "indian-rosewood" },
+};
+
+/** Every figure but the tip fixed, and every choice: the grid is finer than the bench. */
+const NEARLY_ALL: FittingInput = {
+	...INPUT,
+	wishes: {
+		massG: 505,
+		lengthMm: 1460,
+		buttDiameterMm: 29,
+		buttWood: "indian-rosewood",
+		shaftWood: "white-ash",
+		splice: "hand-four-point",
+		layout: "three-quarter",
+		taperShape: "even",
+	},
+};
+/** Nothing can be built: with a present cue, whose feel is worked out once for all ways out. */
+const IMPOSSIBLE: FittingInput = {
+	...INPUT,
+	presentCue: {
+		lengthMm: 1460,
+		massG: 510,
+		buttDiameterMm: 29,
+		tipDiameterMm: 9.5,
+		balanceFromButtMm: 430,
+	},
+	wishes: { massG: 1000, buttDiameterMm: 27, buttWood: "black-walnut" },
 };
 
 /** Quickest and middle of several runs, ms; the first ones warm the compiler and are left out. */
@@ -94,6 +122,7 @@ export function run(): string {
 	const lines = [
 		...scanned("no wishes", INPUT),
 		...scanned("weight and wood fixed", WISHED),
+		...scanned("all but the tip fixed", NEARLY_ALL),
 	];
 	let found = must(searchCues(INPUT, { uniform: seededUniform(1) }));
 	const search = timed(5, () => {
@@ -101,6 +130,9 @@ export function run(): string {
 	});
 	const change = timed(3, () => {
 		whatWouldChange({ search: found, choices: {} });
+	});
+	const ways = timed(3, () => {
+		relaxationsFor({ input: IMPOSSIBLE, choices: {} });
 	});
 	const limitMs = 1000;
 	if (!(search.best < limitMs))
@@ -111,5 +143,6 @@ export function run(): string {
 		...lines,
 		`whole search, with front, refinement, bands and reasons: best ${ms(search.best)}, middle ${ms(search.middle)}`,
 		`what would change it: ${ms(change.best)}`,
+		`ways out where nothing can be built: best ${ms(ways.best)}, middle ${ms(ways.middle)}`,
 	].join("\n");
 }
