@@ -82,7 +82,7 @@ export interface KeeperTools {
 export class FittingKeeper {
 	readonly #tools: KeeperTools;
 	readonly #listeners = new Set<() => void>();
-	readonly #ready: Promise<void>;
+	#ready: Promise<void> | null = null;
 	#store: DeviceStore | null = null;
 	#device: Device | null = null;
 	#channel: ReturnType<KeeperTools["channel"]> | null = null;
@@ -109,7 +109,12 @@ export class FittingKeeper {
 		this.#tools = tools;
 		this.#fitting = fitting;
 		this.#view = this.#draw();
-		this.#ready = this.#open();
+	}
+
+	/** Begins to keep; opened again after closing it goes on. Before, what is typed stays in memory. */
+	open(): void {
+		this.#isClosed = false;
+		this.#ready ??= this.#open();
 	}
 
 	get view(): KeeperView {
@@ -150,24 +155,43 @@ export class FittingKeeper {
 		for (const listener of this.#listeners) listener();
 	}
 
+	/** Opened by the first who asks for more than a look. */
+	async #opened(): Promise<void> {
+		this.#ready ??= this.#open();
+		await this.#ready;
+	}
+
 	async #open(): Promise<void> {
 		const store = await this.#tools.openStore();
 		this.#device = await this.#tools.deviceOf(store);
+		if (this.#isClosed) return;
 		this.#channel = this.#tools.channel(
 			this.#fitting.id,
 			() => void this.#reload(),
 		);
-		// Typed before the storage was open: written now, on what an earlier visit left there.
-		const early = [...this.#changes.values()];
 		const opened = ++this.#count;
-		this.#changes.clear();
-		this.#unkept.clear();
 		this.#store = store;
+		await this.#writeEarly(opened);
 		await this.#reload();
-		for (const { field, after } of early)
-			if (!this.#isTypedSince(field, opened)) this.#note(field, after);
 		await this.#keepFitting();
 		this.#tell();
+	}
+
+	/** What was typed before the storage was open is written now, on what an earlier visit left there. */
+	async #writeEarly(opened: number): Promise<void> {
+		try {
+			const left = await this.#store?.changesOf(this.#fitting.id);
+			for (const change of [...this.#changes.values()]) {
+				const { field } = change;
+				if (this.#isTypedSince(field, opened)) continue;
+				const { before } = left?.find((one) => one.field === field) ?? change;
+				this.#unkept.delete(change.key);
+				this.#changes.set(field, { ...change, before });
+				this.#write({ ...change, before });
+			}
+		} catch {
+			this.#loseStore();
+		}
 	}
 
 	/** Reads what other tabs, or an earlier visit, left on the device. */
@@ -286,7 +310,7 @@ export class FittingKeeper {
 		reason,
 		seen,
 	}: Pick<QueuedSave, "reason" | "seen">): Promise<SaveOutcome> {
-		await this.#ready;
+		await this.#opened();
 		const asked = {
 			reason,
 			seen,
@@ -340,7 +364,7 @@ export class FittingKeeper {
 	};
 
 	async #run(): Promise<boolean> {
-		await this.#ready;
+		await this.#opened();
 		do {
 			this.#wantsAnother = false;
 			if (this.#isClosed || this.#isGone || this.#device === null) return false;
@@ -440,14 +464,16 @@ export class FittingKeeper {
 
 	/** Takes the fitting off this device. */
 	async forget(): Promise<void> {
-		await this.#ready;
+		await this.#opened();
 		await this.#store?.dropFitting(this.#fitting.id);
 		this.close();
 	}
 
 	close(): void {
 		this.#isClosed = true;
+		this.#ready = null;
 		clearTimeout(this.#rest);
 		this.#channel?.close();
+		this.#channel = null;
 	}
 }

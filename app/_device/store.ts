@@ -35,8 +35,13 @@ type TableName = "fittings" | "changes" | "saves" | "notes";
 const NAME = "coaching";
 const VERSION = 1;
 
-/** Opens the device's own storage. Rejects where the browser has none or refuses it. */
-export async function openStore(): Promise<DeviceStore> {
+/**
+ * Opens the device's own storage. Rejects where the browser has none or refuses it. `onClosed`: it was
+ * closed from outside, for a newer version of the app or by the browser.
+ */
+export async function openStore(
+	onClosed: () => void = () => undefined,
+): Promise<DeviceStore> {
 	const opened = await openDB<Tables>(NAME, VERSION, {
 		upgrade(db) {
 			db.createObjectStore("fittings", { keyPath: "id" });
@@ -49,7 +54,9 @@ export async function openStore(): Promise<DeviceStore> {
 		},
 		blocking(_current, _wanted, event) {
 			(event.target as IDBDatabase).close();
+			onClosed();
 		},
+		terminated: onClosed,
 	});
 	return new DeviceStore(opened);
 }

@@ -1,10 +1,11 @@
 import Link from "next/link";
+import type { ComponentProps } from "react";
 import styles from "./steps.module.css";
 
 export interface Step {
 	readonly name: string;
-	/** Null while the step cannot be opened yet. */
-	readonly href: string | null;
+	/** Null while the step cannot be opened yet; a link's properties where it is opened in its own way. */
+	readonly href: string | ComponentProps<typeof Link> | null;
 	/** Whether the step holds answers. */
 	readonly done?: boolean;
 }
@@ -76,8 +77,10 @@ function StepList({
 							</span>
 						) : (
 							<Link
+								{...(typeof step.href === "string"
+									? { href: step.href }
+									: step.href)}
 								className={styles.step}
-								href={step.href}
 								aria-current={index === current ? "step" : undefined}
 							>
 								{inside}

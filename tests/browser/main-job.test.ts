@@ -282,48 +282,6 @@ describe("bad input", () => {
 		);
 	});
 
-	test("with the server out of reach answers are kept on the device and sent later", async () => {
-		browser.expectError("ERR_INTERNET_DISCONNECTED");
-		const page = await browser.open(TABLET);
-		await begin(page);
-		await page.context().setOffline(true);
-		await page.getByLabel("Height", { exact: true }).fill("183 cm");
-		await page.getByText(/Kept on this device/).waitFor();
-		await page.context().setOffline(false);
-		await saved(page);
-		await page.evaluate(() => localStorage.clear());
-		await page.reload();
-		expect(await page.getByLabel("Height", { exact: true }).inputValue()).toBe(
-			"183 cm",
-		);
-	});
-
-	test("two devices on one fitting: fields merge, a clash keeps mine and tells theirs", async () => {
-		const [first, second] = [
-			await browser.open(TABLET),
-			await browser.open(TABLET),
-		];
-		await begin(first);
-		await second.goto(first.url());
-		await answer(first, "Height", "180 cm");
-		await answer(first, "Arm span", "182 cm");
-		await second.getByLabel("Age", { exact: true }).fill("41");
-		await second.getByLabel("Arm span", { exact: true }).fill("185 cm");
-		await second.getByText("Another device changed the same answers").waitFor();
-		await second.getByText("Arm span: 182 cm").waitFor();
-		expect(
-			await second.getByLabel("Height", { exact: true }).inputValue(),
-		).toBe("180 cm");
-		await saved(second);
-		await first.reload();
-		expect(
-			await first.getByLabel("Arm span", { exact: true }).inputValue(),
-		).toBe("185 cm");
-		expect(await first.getByLabel("Age", { exact: true }).inputValue()).toBe(
-			"41",
-		);
-	});
-
 	test.each([
 		"/fittings/0/player",
 		"/fittings/abc/player",

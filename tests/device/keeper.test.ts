@@ -67,6 +67,24 @@ describe("one tab", () => {
 		expect(shows(again, "age", "41")).toBe(true);
 	});
 
+	test("what is typed while the storage opens never leaves the page, not for a moment", async () => {
+		const server = new FakeServer();
+		const device = new FakeDevice("tablet", server);
+		const before = device.tab();
+		type(before, "stature", "17");
+		await before.sync();
+		device.closeAll();
+		const tab = device.tab();
+		type(tab, "stature", "178");
+		const seen = new Set<unknown>();
+		tab.subscribe(() => seen.add(tab.view.answers.stature));
+		await tab.sync();
+		await rest();
+		expect([...seen]).toEqual(["178"]);
+		expect(server.answers.stature).toBe("178");
+		expect(server.conflicts).toEqual([]);
+	});
+
 	test("typing on while the answer is under way loses nothing on the page or on the device", async () => {
 		const server = new FakeServer();
 		const device = new FakeDevice("tablet", server);

@@ -6,6 +6,7 @@ import { currentSettings } from "@/lib/records/settings/loaders";
 import { offerOf } from "@/lib/workshop/settings";
 import { FittingDesk } from "../_parts/desk";
 import { FittingHead } from "../_parts/fitting-head";
+import { NumberedWay } from "../_parts/way";
 
 export default async function FittingLayout({
 	params,
@@ -20,24 +21,30 @@ export default async function FittingLayout({
 		: null;
 	if (fitting === null) notFound();
 	const settings = await currentSettings();
-	const { id, player, isDemo, answers, revision, takenWishes, spec } = fitting;
+	const { player, answers, spec, ...rest } = fitting;
 	return (
 		<FittingDesk
-			key={id}
+			key={fitting.id}
 			fitting={{
-				id,
-				number: fitting.number,
-				playerName: player.name,
-				isDemo,
+				id: rest.id,
+				number: rest.number,
+				player,
+				isDemo: rest.isDemo,
 				answers: answersSchema.parse(answers),
-				revision,
-				takenWishes,
+				revision: rest.revision,
+				takenWishes: [...rest.takenWishes],
 				specNumber: spec?.number ?? null,
+				conflicts: [],
+				start: null,
+				asOf: null,
+				openedAt: new Date().toISOString(),
 			}}
 			workshop={offerOf(settings)}
 		>
-			<FittingHead />
-			{children}
+			<NumberedWay fittingNumber={rest.number}>
+				<FittingHead />
+				{children}
+			</NumberedWay>
 		</FittingDesk>
 	);
 }

@@ -11,26 +11,25 @@ import {
 	useState,
 } from "react";
 import { type Control, useForm, useWatch } from "react-hook-form";
+import type { FittingKeeper, KeeperView } from "@/app/_device/keeper";
+import type { KeptFitting } from "@/app/_device/records";
+import { useFormKept, useKeeper } from "@/app/_device/use-keeper";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { type Advice, advise } from "@/lib/advice/advise";
 import type { WorkshopOffer } from "@/lib/advice/workshop-offer";
 import { type ReadAnswers, readAnswers } from "@/lib/forms/answers";
-import type { Answers } from "@/lib/forms/fields";
+import type { Answers, FieldName } from "@/lib/forms/fields";
 import { answersFrom, type FormValues, formFrom } from "@/lib/forms/fitting";
-import type { TakenWish } from "@/lib/forms/taken-wishes";
 import type { Outcome } from "@/lib/numerics/outcome";
 import type { Reader } from "@/lib/words/reader";
-import { type Conflict, type SaveState, useAutosave } from "./use-autosave";
 import { type SearchTools, useSearching } from "./use-search";
 
 export interface DeskFitting {
 	readonly id: string;
-	readonly number: number;
+	/** Null until the server has given one. */
+	readonly number: number | null;
 	readonly playerName: string;
 	readonly isDemo: boolean;
-	readonly answers: Answers;
-	readonly revision: number;
-	readonly takenWishes: readonly TakenWish[];
 	/** Number of the spec saved from this fitting, null before the first. */
 	readonly specNumber: number | null;
 }
@@ -43,18 +42,12 @@ interface Desk {
 	/** The form as it reads now; lags typing by a frame on a slow device, never the field itself. */
 	readonly read: ReadAnswers;
 	readonly advice: Outcome<Advice>;
-	readonly flush: () => Promise<number | null>;
-}
-
-/** Apart from the desk: it changes as answers travel, when nothing that is worked out from them does. */
-interface Keeping {
-	readonly saveState: SaveState;
-	readonly conflicts: readonly Conflict[];
-	readonly draftDamaged: boolean;
+	readonly keeper: FittingKeeper;
 }
 
 const DeskContext = createContext<Desk | null>(null);
-const KeepingContext = createContext<Keeping | null>(null);
+/** Apart from the desk: it changes as answers travel, when nothing that is worked out from them does. */
+const KeepingContext = createContext<KeeperView | null>(null);
 /** Lives as long as the desk, so that a cue found stays found while a question is looked up again. */
 const SearchContext = createContext<{
 	readonly search: SearchTools;
@@ -68,7 +61,7 @@ export function useDesk(): Desk {
 }
 
 /** How far the answers have been kept. */
-export function useKeeping(): Keeping {
+export function useKeeping(): KeeperView {
 	const keeping = useContext(KeepingContext);
 	if (keeping === null) throw new Error("useKeeping outside a FittingDesk");
 	return keeping;
@@ -88,35 +81,30 @@ export function useSearch(): SearchTools {
 
 /** Holds one fitting's answers while its steps are walked, keeps them, and computes as they change. */
 export function FittingDesk({
-	fitting,
+	fitting: initial,
 	workshop,
 	children,
 }: {
-	fitting: DeskFitting;
+	/** As the page or the device has it to begin with. */
+	fitting: KeptFitting;
 	/** Catalogue, densities and prices that the advice is worked out with. */
 	workshop: WorkshopOffer;
 	children: ReactNode;
 }) {
 	const reader = useReader();
-	const { control, reset, setValue } = useForm<FormValues>({
-		defaultValues: formFrom(fitting.answers),
+	const { keeper, view } = useKeeper(initial);
+	const { control, setValue } = useForm<FormValues>({
+		defaultValues: formFrom(initial.answers),
 	});
 	const values = useWatch({ control });
 	const answers = useMemo(() => answersFrom(values as FormValues), [values]);
-	const put = useCallback((next: Answers) => reset(formFrom(next)), [reset]);
-	const {
-		state: saveState,
-		conflicts,
-		draftDamaged,
-		takenWishes,
-		flush,
-	} = useAutosave({
-		fittingId: fitting.id,
-		fittingNumber: fitting.number,
-		answers,
-		server: fitting,
-		put,
-	});
+	const put = useCallback(
+		(field: FieldName, answer: Answers[FieldName]) =>
+			setValue(field, formFrom({ [field]: answer })[field] as never),
+		[setValue],
+	);
+	useFormKept({ keeper, view, answers, put });
+	const { takenWishes } = view.fitting;
 	const answer = useCallback(
 		(name: keyof FormValues, value: string | string[]) =>
 			setValue(name, value as never),
@@ -131,17 +119,18 @@ export function FittingDesk({
 	const [isWanted, want] = useState(false);
 	const search = useSearching(read.input, isWanted);
 	const searching = useMemo(() => ({ search, want }), [search]);
-	const desk = useMemo<Desk>(
-		() => ({ fitting, control, answer, reader, read, advice, flush }),
-		[fitting, control, answer, reader, read, advice, flush],
+	const { id, number, player, isDemo, specNumber } = view.fitting;
+	const fitting = useMemo<DeskFitting>(
+		() => ({ id, number, playerName: player.name, isDemo, specNumber }),
+		[id, number, player.name, isDemo, specNumber],
 	);
-	const keeping = useMemo<Keeping>(
-		() => ({ saveState, conflicts, draftDamaged }),
-		[saveState, conflicts, draftDamaged],
+	const desk = useMemo<Desk>(
+		() => ({ fitting, control, answer, reader, read, advice, keeper }),
+		[fitting, control, answer, reader, read, advice, keeper],
 	);
 	return (
 		<DeskContext.Provider value={desk}>
-			<KeepingContext.Provider value={keeping}>
+			<KeepingContext.Provider value={view}>
 				<SearchContext.Provider value={searching}>
 					{children}
 				</SearchContext.Provider>

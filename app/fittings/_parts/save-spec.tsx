@@ -1,16 +1,15 @@
 "use client";
 
 import { useRouter } from "next/navigation";
-import { useRef, useState } from "react";
+import { useState } from "react";
 import { Button } from "@/app/_ui/button";
 import { TextField } from "@/app/_ui/fields/text-field";
 import { Notice } from "@/app/_ui/notice";
-import { newRequestKey } from "@/app/_ui/request-key";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Actions, Section } from "@/app/_ui/section";
 import type { Advice } from "@/lib/advice/advise";
 import { seenIn } from "@/lib/advice/seen";
-import { freezeSpec } from "../[number]/actions";
-import { useDesk } from "./desk";
+import { useDesk, useKeeping } from "./desk";
 import styles from "./fitting.module.css";
 
 /** Freezes what is on the page as a numbered spec. Pressed twice it is still saved once. */
@@ -24,42 +23,22 @@ export function SaveSpec({
 	/** False while the cues are still looked through: the figures may yet move. */
 	isSettled: boolean;
 }) {
-	const { fitting, flush } = useDesk();
+	const { fitting, keeper } = useDesk();
+	const { say } = useReader();
+	const { save: waiting } = useKeeping();
 	const router = useRouter();
 	const [reason, setReason] = useState("");
 	const [isBusy, setBusy] = useState(false);
 	const [messages, setMessages] = useState<readonly string[]>([]);
-	const requestKey = useRef<string | null>(null);
 
 	const save = async () => {
 		setBusy(true);
 		setMessages([]);
-		requestKey.current ??= newRequestKey();
-		try {
-			const revision = await flush();
-			if (revision === null) {
-				setMessages([
-					"The server does not answer. The answers are kept; save again when it is back.",
-				]);
-				return;
-			}
-			const result = await freezeSpec({
-				fittingNumber: fitting.number,
-				revision,
-				reason,
-				requestKey: requestKey.current,
-				seen: seenIn(advice),
-			});
-			requestKey.current = null;
-			if (result.ok) router.push(`/specs/${result.number}/${result.revision}`);
-			else setMessages(result.messages);
-		} catch {
-			setMessages([
-				"The server did not confirm. Press again: the same save is never stored twice.",
-			]);
-		} finally {
-			setBusy(false);
-		}
+		const outcome = await keeper.save({ reason, seen: seenIn(advice) });
+		setBusy(false);
+		if (outcome.kind === "saved")
+			router.push(`/specs/${outcome.number}/${outcome.revision}`);
+		else if (outcome.kind === "refused") setMessages(outcome.messages);
 	};
 
 	return (
@@ -90,6 +69,7 @@ export function SaveSpec({
 					</ul>
 				</Notice>
 			)}
+			{waiting?.refusal === null && <p>{say("offline.queued.here")}</p>}
 			<Actions>
 				<Button
 					look="main"

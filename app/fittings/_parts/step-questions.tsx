@@ -26,9 +26,9 @@ import {
 	type QuestionGroup,
 	type QuestionStep,
 	RECOMMENDATION,
-	stepHref,
 } from "./steps";
 import { SupportQuestion } from "./support-question";
+import { stayingOnPage, useWay } from "./way";
 
 /** What stands beside the questions of a step, following them as they change. */
 const BESIDE: Readonly<Record<string, ReactNode>> = {
@@ -54,7 +54,8 @@ const UNDER: Readonly<Record<string, ReactNode>> = {
 
 /** The questions of one step, and the one way on. */
 export function StepQuestions({ step }: { step: QuestionStep }) {
-	const { fitting, control, read } = useDesk();
+	const { control, read } = useDesk();
+	const { hrefOf } = useWay();
 	const { answered } = read;
 	const isAlone = useWatch({ control, name: "measuredAlone" }) === "yes";
 	const index = QUESTION_STEPS.findIndex(({ id }) => id === step.id);
@@ -91,11 +92,11 @@ export function StepQuestions({ step }: { step: QuestionStep }) {
 				{UNDER[step.id]}
 				{step.measures && index > 0 && <MeasuringMode />}
 				<Actions>
-					<LinkButton look="main" wide href={stepHref(fitting.number, next.id)}>
+					<LinkButton look="main" wide {...stayingOnPage(hrefOf(next.id))}>
 						Next: {next.name}
 					</LinkButton>
 					{next !== RECOMMENDATION && (
-						<LinkButton href={stepHref(fitting.number, RECOMMENDATION.id)}>
+						<LinkButton {...stayingOnPage(hrefOf(RECOMMENDATION.id))}>
 							Straight to the recommendation
 						</LinkButton>
 					)}

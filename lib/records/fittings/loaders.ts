@@ -26,6 +26,22 @@ export async function getFitting(
 	return row && toFitting(row);
 }
 
+export async function getFittingById(
+	id: string,
+): Promise<FittingRecord | null> {
+	const row = await database().fitting.findUnique({
+		where: { id },
+		select: openFittingSelection,
+	});
+	return row && toFitting(row);
+}
+
+/** Whether a fitting was begun by this key, be it there still or not. */
+export const hasBegun = async (requestKey: string): Promise<boolean> =>
+	(await database().appliedRequest.count({
+		where: { key: requestKey, kind: "start-fitting" },
+	})) > 0;
+
 /** Fittings last changed first, found by any parts of the player's name; `next` continues the list. */
 export async function listFittings(request: ListRequest = {}): Promise<{
 	fittings: FittingSummary[];

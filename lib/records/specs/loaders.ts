@@ -53,3 +53,19 @@ export async function listRevisions(
 	});
 	return rows.map((row) => ({ ...row, number }));
 }
+
+/** What a request of this key saved, whatever was saved since; null where none came. */
+export async function specSavedBy(
+	requestKey: string,
+): Promise<{ number: number; revision: number } | null> {
+	const applied = await database().appliedRequest.findUnique({
+		where: { key: requestKey, kind: "save-spec" },
+	});
+	const saved =
+		applied &&
+		(await database().specRevision.findUnique({
+			where: { id: applied.resultId },
+			select: { revision: true, spec: { select: { number: true } } },
+		}));
+	return saved && { number: saved.spec.number, revision: saved.revision };
+}

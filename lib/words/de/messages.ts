@@ -1,11 +1,13 @@
 import type { Messages } from "@/lib/words/reader";
 import caution from "./caution.json";
+import coaching from "./coaching.json";
 import figure from "./figure.json";
 import job from "./job.json";
 import jobRefusal from "./job-refusal.json";
 import label from "./label.json";
 import midSentence from "./mid-sentence.json";
 import notice from "./notice.json";
+import offline from "./offline.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
 import refusal from "./refusal.json";
@@ -15,12 +17,14 @@ import shell from "./shell.json";
 
 export const GERMAN: Messages = {
 	caution,
+	coaching,
 	figure,
-	jobRefusal,
 	job,
+	jobRefusal,
 	label,
 	midSentence,
 	notice,
+	offline,
 	problem,
 	quantity,
 	refusal,

@@ -1,10 +1,12 @@
 import caution from "./caution.json";
+import coaching from "./coaching.json";
 import figure from "./figure.json";
 import job from "./job.json";
 import jobRefusal from "./job-refusal.json";
 import label from "./label.json";
 import midSentence from "./mid-sentence.json";
 import notice from "./notice.json";
+import offline from "./offline.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
 import refusal from "./refusal.json";
@@ -14,12 +16,14 @@ import shell from "./shell.json";
 
 export const ENGLISH = {
 	caution,
+	coaching,
 	figure,
-	jobRefusal,
 	job,
+	jobRefusal,
 	label,
 	midSentence,
 	notice,
+	offline,
 	problem,
 	quantity,
 	refusal,

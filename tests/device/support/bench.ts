@@ -195,6 +195,7 @@ export class FakeDevice {
 			openedAt: this.clock.toISOString(),
 			...more,
 		});
+		keeper.open();
 		this.#open.push(keeper);
 		return keeper;
 	}

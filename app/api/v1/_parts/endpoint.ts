@@ -5,6 +5,7 @@ import {
 	refused,
 } from "@/lib/forms/problem-details";
 import type { Outcome } from "@/lib/numerics/outcome";
+import { readLimited } from "./read-limited";
 
 /** Far above any sensible request; keeps a flood of text out of the parser. */
 const MAX_BODY_BYTES = 64 * 1024;
@@ -23,23 +24,6 @@ const unreadable = (
 ): Response =>
 	problem({ type: `/problems/${slug}`, title, status, detail, errors: [] });
 
-async function readLimited(request: Request): Promise<string | null> {
-	const reader = request.body?.getReader();
-	if (reader === undefined) return "";
-	const chunks: Uint8Array[] = [];
-	let size = 0;
-	for (;;) {
-		const { done, value } = await reader.read();
-		if (done) return Buffer.concat(chunks).toString("utf8");
-		size += value.byteLength;
-		if (size > MAX_BODY_BYTES) {
-			await reader.cancel();
-			return null;
-		}
-		chunks.push(value);
-	}
-}
-
 /** A JSON computation: body through the schema, computation, result or RFC 9457 problem. */
 export function endpoint<Schema extends z.ZodType, Result>(
 	schema: Schema,
@@ -48,7 +32,7 @@ export function endpoint<Schema extends z.ZodType, Result>(
 	) => Outcome<Result> | Promise<Outcome<Result>>,
 ): (request: Request) => Promise<Response> {
 	return async (request) => {
-		const text = await readLimited(request);
+		const text = await readLimited(request, MAX_BODY_BYTES);
 		if (text === null)
 			return unreadable(
 				413,

@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { StepQuestions } from "../../_parts/step-questions";
+import { FittingStep } from "../../_parts/fitting-step";
 import { QUESTION_STEPS } from "../../_parts/steps";
 
 interface Params {
@@ -17,5 +17,6 @@ export async function generateMetadata(props: Params): Promise<Metadata> {
 }
 
 export default async function StepPage(props: Params) {
-	return <StepQuestions step={await stepOf(props)} />;
+	await stepOf(props);
+	return <FittingStep />;
 }

@@ -1,8 +1,8 @@
 import type { Metadata } from "next";
-import { Recommendation } from "../../_parts/recommendation";
+import { FittingStep } from "../../_parts/fitting-step";
 
 export const metadata: Metadata = { title: "Recommendation" };
 
 export default function RecommendationPage() {
-	return <Recommendation />;
+	return <FittingStep />;
 }

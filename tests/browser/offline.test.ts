@@ -1,0 +1,240 @@
+import type { Page } from "playwright-core";
+import { beforeEach, describe, expect, test } from "vitest";
+import { browserTest } from "../support/browser";
+
+const browser = browserTest();
+const TABLET = { viewport: { width: 820, height: 1180 } };
+
+/** Links in sight are fetched ahead by the router, also where nothing answers. */
+beforeEach(() => browser.allowError("ERR_INTERNET_DISCONNECTED"));
+
+let count = 0;
+/** Starts a fitting of a player nobody else in this run has; gives its address without the step. */
+async function begin(page: Page): Promise<string> {
+	const name = `Invented Offline ${++count}`;
+	await page.goto(browser.at("/fittings/new"));
+	await page.getByLabel("Player", { exact: true }).fill(name);
+	await page.getByRole("option", { name: `New player: ${name}` }).click();
+	await page.getByRole("button", { name: "Start", exact: true }).click();
+	await page.waitForURL(/\/fittings\/\d+\/player$/);
+	return page.url().replace(/\/player$/, "");
+}
+const field = (page: Page, label: string) =>
+	page.getByLabel(label, { exact: true });
+const saved = (page: Page) => page.getByText(/All answers saved/).waitFor();
+const shows = (page: Page, label: string, value: string) =>
+	expect.poll(() => field(page, label).inputValue()).toBe(value);
+
+/** The page comes into sight: it asks what other devices did, as it does by itself every few seconds. */
+const look = (page: Page) =>
+	page.evaluate(() => document.dispatchEvent(new Event("visibilitychange")));
+
+/** What this device still has to send. */
+const waiting = (page: Page) =>
+	page.evaluate(
+		() =>
+			new Promise<number>((done, fail) => {
+				const asked = indexedDB.open("coaching");
+				asked.onerror = () => fail(asked.error);
+				asked.onsuccess = () => {
+					const counted = asked.result
+						.transaction("changes")
+						.objectStore("changes")
+						.count();
+					counted.onsuccess = () => {
+						asked.result.close();
+						done(counted.result);
+					};
+				};
+			}),
+	);
+
+describe("answers without a network", () => {
+	test("are kept, lead on through every step, and go to the server once", async () => {
+		const page = await browser.open(TABLET);
+		const posts: unknown[] = [];
+		page.on("request", (request) => {
+			if (request.url().endsWith("/device/sync"))
+				posts.push(request.postDataJSON());
+		});
+		const at = await begin(page);
+		await saved(page);
+		await page.context().setOffline(true);
+		await field(page, "Height").fill("183 cm");
+		await page.getByText(/Kept on this device/).waitFor();
+		await page.getByText(/Offline, as of \d\d:\d\d/).waitFor();
+		const sentBefore = posts.length;
+		await page.getByRole("link", { name: "Next: Hand" }).click();
+		await page.waitForURL(/hand$/);
+		await page.getByRole("heading", { name: "Read the grip circle" }).waitFor();
+		await field(page, "Hand length").fill("190 mm");
+		await page.goBack();
+		await shows(page, "Height", "183 cm");
+		await page
+			.getByRole("link", { name: "Straight to the recommendation" })
+			.click();
+		await page
+			.getByRole("heading", { name: "Length", exact: true })
+			.first()
+			.waitFor();
+		expect(posts.length).toBe(sentBefore);
+		await page.context().setOffline(false);
+		await saved(page);
+		await expect.poll(() => waiting(page)).toBe(0);
+
+		const other = await browser.open(TABLET);
+		await other.goto(`${at}/player`);
+		await shows(other, "Height", "183 cm");
+		await other.goto(`${at}/hand`);
+		await shows(other, "Hand length", "190 mm");
+	});
+
+	test("typed and the page closed at once are there at the next visit, and stored once", async () => {
+		const page = await browser.open(TABLET);
+		const at = await begin(page);
+		await saved(page);
+		await page.context().setOffline(true);
+		await field(page, "Height").fill("177 cm");
+		await page.close({ runBeforeUnload: false });
+		const context = page.context();
+		await context.setOffline(false);
+		const again = await context.newPage();
+		await again.goto(`${at}/player`);
+		await shows(again, "Height", "177 cm");
+		await saved(again);
+		await expect.poll(() => waiting(again)).toBe(0);
+	});
+
+	test("whose acknowledgement is lost are sent again and stored once", async () => {
+		browser.expectError("Failed to load resource");
+		const page = await browser.open(TABLET);
+		const at = await begin(page);
+		await saved(page);
+		let lost = 0;
+		await page.route("**/device/sync", async (route) => {
+			const { changes } = route.request().postDataJSON();
+			if (changes.length === 0 || lost > 0) return route.continue();
+			lost++;
+			await route.fetch();
+			await route.abort("connectionreset");
+		});
+		await field(page, "Height").fill("176 cm");
+		await page.getByText(/Kept on this device/).waitFor();
+		await saved(page);
+		expect(lost).toBe(1);
+		await page.goto(`${at}/changes`);
+		await page.getByRole("cell", { name: "176 cm" }).waitFor();
+		expect(await page.getByRole("cell", { name: "176 cm" }).count()).toBe(1);
+	});
+
+	test("that lie damaged on the device are set aside and said, and the others go on", async () => {
+		const page = await browser.open(TABLET);
+		const at = await begin(page);
+		await saved(page);
+		await page.context().setOffline(true);
+		await field(page, "Height").fill("175 cm");
+		await field(page, "Arm span").fill("177 cm");
+		await page.getByText(/Kept on this device/).waitFor();
+		await page.evaluate(
+			() =>
+				new Promise<void>((done) => {
+					const asked = indexedDB.open("coaching");
+					asked.onsuccess = () => {
+						const tx = asked.result.transaction("changes", "readwrite");
+						const all = tx.objectStore("changes").getAll();
+						all.onsuccess = () => {
+							const one = all.result.find(({ field }) => field === "armSpan");
+							tx.objectStore("changes").put({ ...one, after: { odd: 177 } });
+						};
+						tx.oncomplete = () => {
+							asked.result.close();
+							done();
+						};
+					};
+				}),
+		);
+		await page.context().setOffline(false);
+		await page.goto(`${at}/player`);
+		await page
+			.getByText("Something on this device could not be read")
+			.waitFor();
+		await shows(page, "Height", "175 cm");
+		await saved(page);
+	});
+});
+
+describe("two devices on one fitting", () => {
+	test("fields merge, and a clash is shown on both with whose and when, settled by a tap, the other value kept", async () => {
+		const [first, second] = [
+			await browser.open(TABLET),
+			await browser.open(TABLET),
+		];
+		const at = await begin(first);
+		await saved(first);
+		await second.goto(`${at}/player`);
+		await saved(second);
+		for (const page of [first, second]) await page.context().setOffline(true);
+		await field(first, "Height").fill("180 cm");
+		await field(first, "Arm span").fill("182 cm");
+		await field(second, "Age").fill("41");
+		await field(second, "Arm span").fill("185 cm");
+		for (const page of [first, second])
+			await page.getByText(/Kept on this device/).waitFor();
+		await first.context().setOffline(false);
+		await saved(first);
+		await second.context().setOffline(false);
+		await saved(second);
+		await shows(second, "Height", "180 cm");
+
+		const clash = (page: Page) =>
+			page.getByRole("group", { name: "Arm span" }).getByRole("button");
+		await clash(second).first().waitFor();
+		expect(await clash(second).allTextContents()).toEqual([
+			expect.stringMatching(/185 cm.*\d\d:\d\d.*stands now/),
+			expect.stringMatching(/182 cm.*\d\d:\d\d/),
+		]);
+		await look(first);
+		await clash(first).first().waitFor();
+		await clash(first).filter({ hasText: "182 cm" }).click();
+		await clash(first).first().waitFor({ state: "detached" });
+		await saved(first);
+		await look(second);
+		await clash(second).first().waitFor({ state: "detached" });
+		await shows(second, "Arm span", "182 cm");
+		await shows(second, "Age", "41");
+
+		await first.goto(`${at}/changes`);
+		await first
+			.getByRole("row", { name: /Arm span/ })
+			.filter({ hasText: "185 cm" })
+			.getByRole("button", { name: /Use again/ })
+			.click();
+		await saved(first);
+		await first.goto(`${at}/player`);
+		await shows(first, "Arm span", "185 cm");
+	});
+});
+
+describe("two tabs of one device", () => {
+	test("show the same answers and never dispute with themselves", async () => {
+		const one = await browser.open(TABLET);
+		const at = await begin(one);
+		await saved(one);
+		const two = await one.context().newPage();
+		await two.goto(`${at}/player`);
+		await saved(two);
+		await one.context().setOffline(true);
+		await field(one, "Height").fill("180 cm");
+		await shows(two, "Height", "180 cm");
+		await field(two, "Height").fill("181 cm");
+		await shows(one, "Height", "181 cm");
+		await one.context().setOffline(false);
+		for (const page of [one, two]) {
+			await saved(page);
+			await shows(page, "Height", "181 cm");
+			expect(
+				await page.getByText("Two devices gave different answers").count(),
+			).toBe(0);
+		}
+	});
+});
