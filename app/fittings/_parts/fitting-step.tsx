@@ -1,7 +1,7 @@
 "use client";
 
 import dynamic from "next/dynamic";
-import { useEffect, useRef } from "react";
+import { type ReactNode, useEffect, useRef } from "react";
 import { Busy } from "@/app/_ui/busy";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
@@ -44,7 +44,12 @@ function Waiting() {
 }
 
 /** The stop the address names. All of them are one page, so that going on needs no server. */
-export function FittingStep() {
+export function FittingStep({
+	recommendation = <Recommendation />,
+}: {
+	/** Where the page brings it, it is ready as soon as the page is. */
+	recommendation?: ReactNode;
+}) {
 	const { current } = useWay();
 	const reader = useReader();
 	const place = useRef<HTMLDivElement>(null);
@@ -69,7 +74,7 @@ export function FittingStep() {
 
 	return (
 		<div ref={place}>
-			{step === undefined ? <Recommendation /> : <StepQuestions step={step} />}
+			{step === undefined ? recommendation : <StepQuestions step={step} />}
 		</div>
 	);
 }
