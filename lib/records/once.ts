@@ -16,7 +16,9 @@ type RequestKind =
 	| "note-job"
 	| "change-job-customer"
 	| "write-job-revision"
-	| "agree-job";
+	| "agree-job"
+	| "make-job-link"
+	| "revoke-job-links";
 
 interface Request {
 	readonly key: string;

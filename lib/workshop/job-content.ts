@@ -124,6 +124,12 @@ export function withBillets(build: BuildContent): BuildContent {
 	};
 }
 
+/** The content with the billets to pick, worked out where they are not there yet. */
+export const withPicks = (content: JobContent): JobContent =>
+	content.build.billets.length > 0
+		? content
+		: { ...content, build: withBillets(content.build) };
+
 const balanceOf = ({ plan, natural }: Build): number =>
 	(plan.ok ? plan.value.balanceAfterFromButtMm : natural.balanceFromButtMm)
 		.value;

@@ -10,14 +10,12 @@ import {
 } from "@/lib/records/jobs/loaders";
 import {
 	addJobNote,
-	agree,
 	changeCustomer,
 	moveJob,
-	newRevision,
 	openJob,
 	setDue,
-	writeQuote,
 } from "@/lib/records/jobs/mutations";
+import { agree, newRevision, writeQuote } from "@/lib/records/jobs/quotes";
 import { createPlayer } from "@/lib/records/players/mutations";
 import { today } from "@/lib/records/settings/loaders";
 import { getSpecRevision } from "@/lib/records/specs/loaders";

@@ -33,15 +33,17 @@ export async function makeLinkIn(
 }
 
 /** Ends every address of a job or an online cue; gives how many there were. */
-export async function revokeLinks(
+export const revokeLinks = (target: LinkTarget): Promise<number> =>
+	inTransaction((transaction) => revokeLinksIn(transaction, target));
+
+/** The same inside a caller's transaction. */
+export async function revokeLinksIn(
+	transaction: DatabaseTransaction,
 	target: LinkTarget,
-	now = new Date(),
 ): Promise<number> {
-	return inTransaction(async (transaction) => {
-		const { count } = await transaction.shareLink.updateMany({
-			where: { ...target, revokedAt: null },
-			data: { revokedAt: now },
-		});
-		return count;
+	const { count } = await transaction.shareLink.updateMany({
+		where: { ...target, revokedAt: null },
+		data: { revokedAt: new Date() },
 	});
+	return count;
 }

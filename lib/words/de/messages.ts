@@ -1,4 +1,5 @@
 import type { Messages } from "@/lib/words/reader";
+import agreement from "./agreement.json";
 import caution from "./caution.json";
 import coaching from "./coaching.json";
 import figure from "./figure.json";
@@ -14,8 +15,10 @@ import refusal from "./refusal.json";
 import settingRefusal from "./setting-refusal.json";
 import settings from "./settings.json";
 import shell from "./shell.json";
+import workshop from "./workshop.json";
 
 export const GERMAN: Messages = {
+	agreement,
 	caution,
 	coaching,
 	figure,
@@ -31,4 +34,5 @@ export const GERMAN: Messages = {
 	settingRefusal,
 	settings,
 	shell,
+	workshop,
 };

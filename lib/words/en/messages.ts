@@ -1,3 +1,4 @@
+import agreement from "./agreement.json";
 import caution from "./caution.json";
 import coaching from "./coaching.json";
 import figure from "./figure.json";
@@ -13,8 +14,10 @@ import refusal from "./refusal.json";
 import settingRefusal from "./setting-refusal.json";
 import settings from "./settings.json";
 import shell from "./shell.json";
+import workshop from "./workshop.json";
 
 export const ENGLISH = {
+	agreement,
 	caution,
 	coaching,
 	figure,
@@ -30,4 +33,5 @@ export const ENGLISH = {
 	settingRefusal,
 	settings,
 	shell,
+	workshop,
 };
