@@ -20,11 +20,11 @@ import { formatDay } from "./dates";
 import { formatLength, formatMass } from "./figures";
 import {
 	gameName,
-	HAND_LABELS,
-	LAYOUT_LABELS,
+	handLabel,
+	layoutLabel,
 	metalName,
-	SPLICE_LABELS,
-	TAPER_LABELS,
+	spliceLabel,
+	taperLabel,
 	woodName,
 } from "./labels";
 import { formatAmount } from "./money";
@@ -70,9 +70,9 @@ export function cueLine(
 ): string {
 	return reader.say("job.cueLine", {
 		length: formatFigure("length", targets.length.value, reader),
-		shaft: woodName(request.shaftWood),
-		butt: woodName(request.buttWood),
-		splice: SPLICE_LABELS[request.splice],
+		shaft: woodName(request.shaftWood, reader),
+		butt: woodName(request.buttWood, reader),
+		splice: spliceLabel(request.splice, reader),
 	});
 }
 
@@ -212,27 +212,27 @@ function toldText(told: Told, reader: Reader): string {
 		case "mass-g":
 			return formatMass(told.value, reader, "added");
 		case "wood":
-			return woodName(told.id as WoodId);
+			return woodName(told.id as WoodId, reader);
 		case "woods":
 			return counted(told.ids)
 				.map(([wood, count]) =>
 					count === 1
-						? woodName(wood as WoodId)
-						: `${count}\u00a0× ${woodName(wood as WoodId)}`,
+						? woodName(wood as WoodId, reader)
+						: `${count}\u00a0× ${woodName(wood as WoodId, reader)}`,
 				)
 				.join(", ");
 		case "splice":
-			return SPLICE_LABELS[told.id as SpliceId];
+			return spliceLabel(told.id as SpliceId, reader);
 		case "layout":
-			return LAYOUT_LABELS[told.id as LayoutId];
+			return layoutLabel(told.id as LayoutId, reader);
 		case "taper":
-			return TAPER_LABELS[told.id as TaperShapeId];
+			return taperLabel(told.id as TaperShapeId, reader);
 		case "metal":
-			return metalName(told.id as MetalId);
+			return metalName(told.id as MetalId, reader);
 		case "game":
-			return gameName(told.id as GameId);
+			return gameName(told.id as GameId, reader);
 		case "hand":
-			return HAND_LABELS[told.id as "right" | "left"];
+			return handLabel(told.id as "right" | "left", reader);
 		case "money":
 			return formatAmount(told.minor, told, reader);
 		case "date":
