@@ -11,3 +11,6 @@ export function currencyDigits(currency: string): number | null {
 	}).resolvedOptions();
 	return maximumFractionDigits ?? null;
 }
+
+/** Every currency the runtime knows, by its three letters. */
+export const CURRENCIES: readonly string[] = Intl.supportedValuesOf("currency");

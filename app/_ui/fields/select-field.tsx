@@ -2,7 +2,10 @@ import type { Option } from "./choice-field";
 import { Field } from "./field";
 import styles from "./field.module.css";
 
-/** One of many, as the device's own list. The empty string stands for leaving it open. */
+/**
+ * One of many, as the device's own list. The empty string stands for leaving it open; pass
+ * `unsure={null}` where one has to be chosen.
+ */
 export function SelectField({
 	label,
 	hint,
@@ -19,7 +22,7 @@ export function SelectField({
 	value: string;
 	options: readonly Option[];
 	onChange: (value: string) => void;
-	unsure?: string;
+	unsure?: string | null;
 	error?: string | null;
 }) {
 	return (
@@ -32,7 +35,7 @@ export function SelectField({
 					value={value}
 					onChange={(event) => onChange(event.target.value)}
 				>
-					<option value="">{unsure}</option>
+					{unsure !== null && <option value="">{unsure}</option>}
 					{options.map((option) => (
 						<option key={option.value} value={option.value}>
 							{option.label}
