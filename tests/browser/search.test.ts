@@ -169,6 +169,11 @@ describe("the search behind the recommendation", () => {
 		const page = await browser.open(WIDE);
 		await recommended(page);
 		await page.getByLabel("Wanted length", { exact: true }).fill("900 mm");
+		// Ways out are looked for in the worker: the page says so meanwhile and takes further typing.
+		await page
+			.getByRole("status")
+			.filter({ hasText: "Looking through cues…" })
+			.waitFor();
 		const refusal = page
 			.getByRole("main")
 			.getByRole("alert")

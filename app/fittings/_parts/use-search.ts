@@ -63,6 +63,7 @@ export class Superseded extends Error {}
 
 type Settled = Exclude<SearchState, { status: "working" }>;
 interface Waiting {
+	readonly question: SearchQuestion;
 	readonly done: (answer: SearchAnswer) => void;
 	readonly fail: (error: Error) => void;
 }
@@ -78,6 +79,7 @@ export function useSearching(
 	const worker = useRef<Worker | null>(null);
 	const inputs = useRef(new Map<number, FittingInput>());
 	const lastKey = useRef(0);
+	const lastAsked = useRef(0);
 	const newest = useRef(input);
 	const waiting = useRef(new Map<string, Waiting>());
 	const [settled, setSettled] = useState<{
@@ -97,6 +99,7 @@ export function useSearching(
 		made.onmessage = ({ data }: MessageEvent<SearchAnswer>) => {
 			const asked = waiting.current.get(nameOf(data));
 			if (asked !== undefined) {
+				if (!isAnswerTo(data, asked.question)) return;
 				waiting.current.delete(nameOf(data));
 				if (data.kind === "gone") asked.fail(new Superseded());
 				else if (data.kind === "failed") asked.fail(new Error(data.message));
@@ -180,7 +183,7 @@ export function useSearching(
 		(question: SearchQuestion) =>
 			new Promise<SearchAnswer>((done, fail) => {
 				waiting.current.get(nameOf(question))?.fail(new Superseded());
-				waiting.current.set(nameOf(question), { done, fail });
+				waiting.current.set(nameOf(question), { question, done, fail });
 				workerOf().postMessage(question);
 			}),
 		[workerOf],
@@ -207,7 +210,12 @@ export function useSearching(
 	);
 	const twoGames = useCallback<SearchTools["twoGames"]>(
 		async (p) => {
-			const answer = await ask({ kind: "two-games", key: 0, input, ...p });
+			const answer = await ask({
+				kind: "two-games",
+				key: --lastAsked.current,
+				input,
+				...p,
+			});
 			if (answer.kind !== "two-games")
 				throw new Error(`answered ${answer.kind}`);
 			return answer.outcome;
@@ -217,7 +225,12 @@ export function useSearching(
 
 	const likeMine = useCallback<SearchTools["likeMine"]>(
 		async (change) => {
-			const answer = await ask({ kind: "like-mine", key: 0, input, change });
+			const answer = await ask({
+				kind: "like-mine",
+				key: --lastAsked.current,
+				input,
+				change,
+			});
 			if (answer.kind !== "like-mine")
 				throw new Error(`answered ${answer.kind}`);
 			return answer.outcome;
@@ -232,6 +245,13 @@ export function useSearching(
 		[state, shown, known, cueAt, twoGames, likeMine],
 	);
 }
+
+/** An answer to an earlier question of its kind comes late, and is none to the one that is open. */
+const isAnswerTo = (answer: SearchAnswer, question: SearchQuestion): boolean =>
+	answer.key === question.key &&
+	(answer.kind !== "cue" ||
+		question.kind !== "cue" ||
+		answer.place === question.place);
 
 /** What an answer answers: one question of a kind is open at a time. */
 const nameOf = (one: SearchQuestion | SearchAnswer): string => {
