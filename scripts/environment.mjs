@@ -5,6 +5,8 @@ import { fileURLToPath, pathToFileURL } from "node:url";
 
 const OLDEST_NODE = [20, 19];
 const DATABASE_NAME = "cue-fitting.db";
+/** 14 bits are 16 000 hashes on average: well under a second on a phone, unseen behind a form. */
+const WORK_BITS = { usual: 14, most: 24 };
 
 /** What is wrong with the environment, one line for each variable, in words for the person starting the app. */
 export class EnvironmentError extends Error {
@@ -16,7 +18,7 @@ export class EnvironmentError extends Error {
 }
 
 /**
- * Reads HOST, PORT, DATA_DIR and DATABASE_URL once, with their defaults. An empty variable counts as
+ * Reads HOST, PORT, DATA_DIR, DATABASE_URL, ONLINE_WORK_BITS and BEHIND_PROXY once, with their defaults. An empty variable counts as
  * not set. Throws an EnvironmentError that names every variable that is wrong.
  * @param {NodeJS.ProcessEnv} env
  */
@@ -47,6 +49,20 @@ export function readEnvironment(env) {
 		);
 	}
 
+	const workBits = Number(env.ONLINE_WORK_BITS || WORK_BITS.usual);
+	if (
+		!/^\d+$/.test(env.ONLINE_WORK_BITS || "0") ||
+		!(workBits <= WORK_BITS.most)
+	)
+		problems.push(
+			`ONLINE_WORK_BITS must be a whole number from 0 to ${WORK_BITS.most}: each one more doubles what a browser works before it may send a cue (usual: ${WORK_BITS.usual}); got "${env.ONLINE_WORK_BITS}"`,
+		);
+	const behindProxy = env.BEHIND_PROXY || "no";
+	if (behindProxy !== "yes" && behindProxy !== "no")
+		problems.push(
+			`BEHIND_PROXY must be yes or no: whether requests come through a proxy of yours that writes down in X-Forwarded-For who asked; got "${behindProxy}"`,
+		);
+
 	const database = databaseFile(env);
 	if ("problem" in database) problems.push(database.problem);
 	if (problems.length > 0) throw new EnvironmentError(problems);
@@ -63,6 +79,8 @@ export function readEnvironment(env) {
 	return {
 		host,
 		port,
+		workBits,
+		isBehindProxy: behindProxy === "yes",
 		databaseUrl: database.url,
 		databaseName: database.name,
 		isLoopback:

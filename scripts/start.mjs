@@ -3,6 +3,7 @@
 import { spawn } from "node:child_process";
 import { createRequire } from "node:module";
 import { BuildInUseError, claimBuild } from "./build.mjs";
+import { askConnections } from "./connections.mjs";
 import {
 	checkAddress,
 	EnvironmentError,
@@ -59,6 +60,8 @@ try {
 	process.env.NODE_ENV = isDev ? "development" : "production";
 	process.env.NEXT_TELEMETRY_DISABLED = "1";
 	process.env.DATABASE_URL = environment.databaseUrl;
+	process.env.ONLINE_WORK_BITS = String(environment.workBits);
+	if (!environment.isBehindProxy) askConnections();
 	if (!environment.isLoopback) {
 		console.warn(
 			`WARNING: HOST=${environment.host} can be reached from other machines, and there is no sign-in yet: whoever reaches it reads and changes everything.`,

@@ -36,7 +36,8 @@ const ALLOWED: Readonly<Record<string, readonly string[]>> = {
 	forms: [...DOMAIN, "workshop"],
 	words: GROUND,
 	present: [...DOMAIN, "workshop", "forms", "words"],
-	records: [...DOMAIN, "workshop", "forms", "words", "present"],
+	access: [],
+	records: [...DOMAIN, "workshop", "forms", "words", "present", "access"],
 	documents: [...DOMAIN, "workshop", "forms", "words", "present"],
 };
 
