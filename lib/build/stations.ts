@@ -2,6 +2,7 @@ import type { CueDesign } from "@/lib/cue/design";
 import { cutOffsetMm } from "@/lib/cue/layers";
 import { diameterAtMm } from "@/lib/cue/taper";
 import { rootBetween } from "@/lib/numerics/roots";
+import { TURNING_TOLERANCE } from "./tolerance";
 
 export type StationNote = "ferrule" | "joint" | "splice-points" | "butt" | null;
 
@@ -13,8 +14,6 @@ export interface SheetStation {
 	readonly note: StationNote;
 }
 
-/** Turning tolerances, mm, either side. This project's judgement: closer where the bridge hand runs. */
-const TOLERANCE = { ferruleMm: 0.05, shaftMm: 0.1, buttMm: 0.2 } as const;
 /** The closer tolerance reaches this share of the length from the tip. */
 const SHAFT_SHARE = 0.5;
 
@@ -59,10 +58,10 @@ export function sheetStations(
 			diameterMm: diameterAtMm(design, stationMm),
 			toleranceMm:
 				what === "ferrule"
-					? TOLERANCE.ferruleMm
+					? TURNING_TOLERANCE.ferruleMm
 					: stationMm < SHAFT_SHARE * design.lengthMm
-						? TOLERANCE.shaftMm
-						: TOLERANCE.buttMm,
+						? TURNING_TOLERANCE.shaftMm
+						: TURNING_TOLERANCE.buttMm,
 			note: what,
 		}));
 }

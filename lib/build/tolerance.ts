@@ -5,3 +5,13 @@ export const FINISHED_TOLERANCE = {
 	balanceMm: 13,
 	diameterMm: 0.25,
 } as const;
+
+/**
+ * Turning tolerances of a diameter at a station, mm, either side. This project's judgement: closer
+ * where the bridge hand runs.
+ */
+export const TURNING_TOLERANCE = {
+	ferruleMm: 0.05,
+	shaftMm: 0.1,
+	buttMm: 0.2,
+} as const;
