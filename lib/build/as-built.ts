@@ -70,6 +70,8 @@ export interface Finding {
 export interface AsBuiltComparison {
 	readonly findings: readonly Finding[];
 	readonly isWithin: boolean;
+	/** Diameters read where the sheet has no station, as after a change of the taper: compared with nothing. */
+	readonly unplacedStationsMm: readonly number[];
 }
 
 /** What a stage compares: nothing before the saw, and little before the cue is turned. */
@@ -110,10 +112,7 @@ const TOLERANCES: Readonly<Record<AsBuiltFigure, number>> = {
 	tip: FINISHED_TOLERANCE.diameterMm,
 };
 
-/**
- * Readings of one stage against the build, in the order of the sheet. A diameter counts where the sheet
- * has its station; throws RangeError for any other.
- */
+/** Readings of one stage against the build: the figures, then the diameters in the order they were read. */
 export function compareAsBuilt(
 	build: BuildToHold,
 	readings: AsBuiltReadings,
@@ -143,15 +142,13 @@ export function compareAsBuilt(
 		];
 	});
 	const hold = held.diameter;
+	const unplacedStationsMm: number[] = [];
 	for (const { stationMm, diameterMm } of readings.stations ?? []) {
 		const station = build.stations.find(
 			(one) => Math.abs(one.stationMm - stationMm) < SAME_STATION_MM,
 		);
-		if (station === undefined)
-			throw new RangeError(
-				`the sheet has no station at ${stationMm} mm from the tip`,
-			);
-		if (hold !== undefined)
+		if (station === undefined) unplacedStationsMm.push(stationMm);
+		else if (hold !== undefined)
 			findings.push(
 				finding({
 					figure: "diameter",
@@ -163,7 +160,11 @@ export function compareAsBuilt(
 				}),
 			);
 	}
-	return { findings, isWithin: findings.every(({ isOut }) => !isOut) };
+	return {
+		findings,
+		isWithin: findings.every(({ isOut }) => !isOut),
+		unplacedStationsMm,
+	};
 }
 
 /** What a figure should come to at a stage: without metal the natural weight and balance, without leather the length to it. */

@@ -3,6 +3,7 @@ import type { Refusal } from "@/lib/numerics/outcome";
 import type { WoodId } from "@/lib/reference/woods";
 import type { MessageKey, Reader } from "@/lib/words/reader";
 import { numberIn } from "./caution-words";
+import { CHECK_REFUSAL_WORDS } from "./check-refusal-words";
 import { formatLength, formatMass, formatNumber, formatRatio } from "./figures";
 import { JOB_REFUSAL_WORDS } from "./job-refusal-words";
 import { inSentence, ruleLabel, woodName } from "./labels";
@@ -172,6 +173,7 @@ export const REFUSAL_WORDS: Readonly<Record<string, Words>> = {
 		say("refusal.unknownCue", { cue: String(value) }),
 	...SETTING_REFUSAL_WORDS,
 	...JOB_REFUSAL_WORDS,
+	...CHECK_REFUSAL_WORDS,
 };
 
 function inUnits(field: string, value: number, reader: Reader): string {

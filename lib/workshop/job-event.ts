@@ -1,3 +1,5 @@
+import type { WoodId } from "@/lib/reference/woods";
+import type { CheckDecision } from "./check";
 import type { WaitingFor } from "./job-state";
 
 /** What can happen to a job. Kept for good, so a kind is never renamed. */
@@ -13,6 +15,10 @@ export const JOB_EVENTS = [
 	"link-made",
 	"links-revoked",
 	"checked",
+	"decided",
+	"evidence-taken",
+	"evidence-withdrawn",
+	"evidence-restored",
 	"player-erased",
 ] as const;
 export type JobEventKind = (typeof JOB_EVENTS)[number];
@@ -29,8 +35,14 @@ export interface JobEventFacts {
 	readonly dueOn?: string | null;
 	/** agreed */
 	readonly via?: "page" | "bench";
-	/** checked */
+	/** checked, decided, evidence-taken */
+	readonly checkId?: string;
+	/** checked, decided */
 	readonly stage?: string;
+	/** decided */
+	readonly decision?: CheckDecision;
+	/** evidence-taken, evidence-withdrawn, evidence-restored */
+	readonly woods?: readonly WoodId[];
 }
 
 export const isJobEventKind = (text: string): text is JobEventKind =>

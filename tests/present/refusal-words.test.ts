@@ -20,6 +20,7 @@ import { refusalView } from "@/lib/present/notices";
 import { REFUSAL_WORDS } from "@/lib/present/refusal-words";
 import { INVENTED_PRICE_LIST } from "@/lib/price/list";
 import { answerTrial } from "@/lib/trial/answer";
+import { CHECKS_REFUSED } from "../support/checks-refused";
 import { cue, SNOOKER_REQUEST } from "../support/designs";
 import { unsaid } from "../support/inputs";
 import { JOBS_REFUSED } from "../support/jobs-refused";
@@ -157,6 +158,7 @@ const PROVOKED: Readonly<Record<string, () => Outcome<unknown>>> = {
 		}),
 	...SETTINGS_REFUSED,
 	...JOBS_REFUSED,
+	...CHECKS_REFUSED,
 };
 
 const search = (wishes: FittingInput["wishes"]) =>

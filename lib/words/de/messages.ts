@@ -1,6 +1,7 @@
 import type { Messages } from "@/lib/words/reader";
 import agreement from "./agreement.json";
 import caution from "./caution.json";
+import checks from "./checks.json";
 import coaching from "./coaching.json";
 import figure from "./figure.json";
 import job from "./job.json";
@@ -20,6 +21,7 @@ import workshop from "./workshop.json";
 export const GERMAN: Messages = {
 	agreement,
 	caution,
+	checks,
 	coaching,
 	figure,
 	job,

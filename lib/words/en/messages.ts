@@ -1,5 +1,6 @@
 import agreement from "./agreement.json";
 import caution from "./caution.json";
+import checks from "./checks.json";
 import coaching from "./coaching.json";
 import figure from "./figure.json";
 import job from "./job.json";
@@ -19,6 +20,7 @@ import workshop from "./workshop.json";
 export const ENGLISH = {
 	agreement,
 	caution,
+	checks,
 	coaching,
 	figure,
 	job,
