@@ -16,6 +16,7 @@ import type {
 import type { JobEventFacts, JobEventKind } from "@/lib/workshop/job-event";
 import type { JobState, WaitingFor } from "@/lib/workshop/job-state";
 import { addDays } from "@/lib/workshop/working-days";
+import { checkEventText } from "./check-event-words";
 import { formatDay } from "./dates";
 import { formatLength, formatMass } from "./figures";
 import {
@@ -125,9 +126,14 @@ export function eventText(
 		case "customer-changed":
 		case "link-made":
 		case "links-revoked":
-		case "checked":
 		case "player-erased":
 			return say(`job.event.${kind}`);
+		case "checked":
+		case "decided":
+		case "evidence-taken":
+		case "evidence-withdrawn":
+		case "evidence-restored":
+			return checkEventText(kind, facts, reader);
 	}
 }
 
