@@ -49,7 +49,7 @@ function finite(value: number, what: string): number {
 /** The decimal mark of a language, as `Intl` has it. */
 const DECIMAL_MARKS = new Map<string, string>();
 
-function decimalMark({ language }: Reader): string {
+export function decimalMark({ language }: Reader): string {
 	const known = DECIMAL_MARKS.get(language);
 	if (known !== undefined) return known;
 	const mark =

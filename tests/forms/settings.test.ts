@@ -51,9 +51,13 @@ const stock: Stock = {
 	],
 };
 
-describe.each(SYSTEMS)(
-	"opened and saved without a change, in %s units",
-	(system) => {
+describe.each(
+	SYSTEMS.flatMap((system) =>
+		([".", ","] as const).map((mark) => [system, mark] as const),
+	),
+)(
+	"opened and saved without a change, in %s units with a decimal %s",
+	(system, mark) => {
 		test("the header stays", () => {
 			const own = {
 				...header,
@@ -72,14 +76,14 @@ describe.each(SYSTEMS)(
 		});
 		test("the catalogue stays, in its order", () => {
 			expect(
-				readCatalogue(catalogueForm(catalogue), system, catalogue),
+				readCatalogue(catalogueForm(catalogue, mark), system, catalogue),
 			).toEqual({
 				ok: true,
 				content: { ...catalogue, ...workshop },
 			});
 		});
 		test("the stock stays", () => {
-			expect(readStock(stockForm(stock), system)).toEqual({
+			expect(readStock(stockForm(stock, mark), system)).toEqual({
 				ok: true,
 				content: stock,
 			});
@@ -93,7 +97,7 @@ describe.each(SYSTEMS)(
 					labourMinor: 1009 * i + 1,
 				})),
 			};
-			expect(readPrices(pricesForm(odd, catalogue), system)).toEqual({
+			expect(readPrices(pricesForm(odd, catalogue, mark), system)).toEqual({
 				ok: true,
 				content: { ...odd, ...workshop },
 			});
@@ -104,7 +108,7 @@ describe.each(SYSTEMS)(
 				...workshop,
 				closed: [{ from: "2026-08-03", to: "2026-08-14", note: "holiday" }],
 			};
-			expect(readLeadTimes(leadTimesForm(own), system)).toEqual({
+			expect(readLeadTimes(leadTimesForm(own, mark), system)).toEqual({
 				ok: true,
 				content: own,
 			});

@@ -77,7 +77,11 @@ const tiers = <Id extends string>(
 const byGame = <T>(of: (gameId: GameId) => T) =>
 	Object.fromEntries(GAME_IDS.map((id) => [id, of(id)])) as Record<GameId, T>;
 
-export const catalogueForm = (c: WorkshopCatalogue): CatalogueForm => ({
+/** `mark`: the reader's decimal mark. */
+export const catalogueForm = (
+	c: WorkshopCatalogue,
+	mark = ".",
+): CatalogueForm => ({
 	games: byGame((gameId) => ({
 		shaftWoods: chosen(c.games[gameId].shaftWoods),
 		layouts: chosen(c.games[gameId].layouts),
@@ -91,17 +95,17 @@ export const catalogueForm = (c: WorkshopCatalogue): CatalogueForm => ({
 	addedMetal: c.addedMetal,
 	tips: c.tips.map(({ name, heightMm }) => ({
 		name,
-		height: mmText(heightMm),
+		height: mmText(heightMm, mark),
 	})),
 	cases: c.cases.map(({ name, longestPieceMm }) => ({
 		name,
-		longestPiece: mmText(longestPieceMm),
+		longestPiece: mmText(longestPieceMm, mark),
 	})),
-	endPieces: c.endPiecesMm.map((mm) => ({ length: mmText(mm) })),
+	endPieces: c.endPiecesMm.map((mm) => ({ length: mmText(mm, mark) })),
 	ranges: Object.fromEntries(
 		RANGES.map((name) => [
 			name,
-			{ low: mmText(c[name][0]), high: mmText(c[name][1]) },
+			{ low: mmText(c[name][0], mark), high: mmText(c[name][1], mark) },
 		]),
 	) as CatalogueForm["ranges"],
 });

@@ -131,4 +131,9 @@ export function readForm<K extends SettingKind>(p: {
 }
 
 /** A length as stored, exact: what is shown rounded elsewhere is not rounded by saving it again. */
-export const mmText = (mm: number): string => `${mm} mm`;
+export const mmText = (mm: number, mark: string): string =>
+	`${numberText(mm, mark)} mm`;
+
+/** A number as stored, with the reader's decimal mark. */
+export const numberText = (value: number, mark: string): string =>
+	String(value).replace(".", mark);

@@ -4,7 +4,7 @@ import type { UnitSystem } from "@/lib/units/quantity";
 import { SETTING_LIMITS as LIMIT } from "@/lib/workshop/checks";
 import type { LeadTimes } from "@/lib/workshop/lead-time";
 import type { ClosedDays } from "@/lib/workshop/working-days";
-import { FieldReader, type FormRead, readForm } from "./form";
+import { FieldReader, type FormRead, numberText, readForm } from "./form";
 
 /** Working days that a part of any cue takes. */
 export const DAY_FIELDS = [
@@ -27,25 +27,33 @@ export interface LeadTimesForm
 	readonly closed: ClosedDays[];
 }
 
-const texts = <Id extends string>(days: Readonly<Record<Id, number>>) =>
+const texts = <Id extends string>(
+	days: Readonly<Record<Id, number>>,
+	mark: string,
+) =>
 	Object.fromEntries(
-		Object.entries(days).map(([id, value]) => [id, String(value)]),
+		Object.entries<number>(days).map(([id, value]) => [
+			id,
+			numberText(value, mark),
+		]),
 	) as Record<Id, string>;
 
-export const leadTimesForm = (t: LeadTimes): LeadTimesForm => ({
+/** `mark`: the reader's decimal mark. */
+export const leadTimesForm = (t: LeadTimes, mark = "."): LeadTimesForm => ({
 	...texts(
 		Object.fromEntries(DAY_FIELDS.map((name) => [name, t[name]])) as Record<
 			(typeof DAY_FIELDS)[number],
 			number
 		>,
+		mark,
 	),
 	openWeekdays: t.openWeekdays.map(String),
-	cuesPerWeek: String(t.cuesPerWeek),
-	spliceDays: texts(t.spliceDays),
-	layoutDays: texts(t.layoutDays),
+	cuesPerWeek: numberText(t.cuesPerWeek, mark),
+	spliceDays: texts(t.spliceDays, mark),
+	layoutDays: texts(t.layoutDays, mark),
 	buttWoods: Object.entries(t.buttWoodDays).map(([wood, days]) => ({
 		wood: wood as WoodId,
-		days: String(days),
+		days: numberText(days, mark),
 	})),
 	closed: [...t.closed],
 });

@@ -10,7 +10,7 @@ import {
 } from "@/lib/workshop/prices";
 import { CHOICES_OF } from "@/lib/workshop/prices-check";
 import type { WorkshopCatalogue } from "@/lib/workshop/settings";
-import { FieldReader, type FormRead, readForm } from "./form";
+import { FieldReader, type FormRead, numberText, readForm } from "./form";
 
 export interface PriceRowForm {
 	readonly part: PricePart;
@@ -29,11 +29,12 @@ export interface PricesForm {
 
 /**
  * A row for everything that can be asked for: what the list prices, what the catalogue offers, and for
- * woods all there are, so that none has to be looked up elsewhere.
+ * woods all there are, so that none has to be looked up elsewhere. `mark`: the reader's decimal mark.
  */
 export function pricesForm(
 	prices: Prices,
 	{ tips, cases }: Pick<WorkshopCatalogue, "tips" | "cases">,
+	mark = ".",
 ): PricesForm {
 	const digits = currencyDigits(prices.currency) ?? 2;
 	const own: Partial<Record<PricePart, readonly string[]>> = {
@@ -42,7 +43,7 @@ export function pricesForm(
 	};
 	return {
 		currency: prices.currency,
-		spread: percentText(prices.spreadFraction),
+		spread: percentText(prices.spreadFraction, mark),
 		rows: PRICE_PARTS.flatMap((part) => {
 			const listed = prices.rows.filter((row) => row.part === part);
 			const offered = CHOICES_OF[part] ?? own[part] ?? [];
@@ -55,8 +56,12 @@ export function pricesForm(
 				return {
 					part,
 					choice,
-					labour: row ? amountText(row.labourMinor, digits) : "",
-					material: row ? amountText(row.materialMinor, digits) : "",
+					labour: row
+						? amountText(row.labourMinor, digits).replace(".", mark)
+						: "",
+					material: row
+						? amountText(row.materialMinor, digits).replace(".", mark)
+						: "",
 				};
 			});
 		}),
@@ -64,8 +69,8 @@ export function pricesForm(
 }
 
 /** Percent without the traces of binary fractions: 0.07 is "7". */
-const percentText = (fraction: number): string =>
-	String(Number((100 * fraction).toPrecision(12)));
+const percentText = (fraction: number, mark: string): string =>
+	numberText(Number((100 * fraction).toPrecision(12)), mark);
 
 export function readPrices(
 	form: PricesForm,

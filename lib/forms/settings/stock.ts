@@ -4,7 +4,13 @@ import type { UnitSystem } from "@/lib/units/quantity";
 import { parseDensity, parseVolume } from "@/lib/units/solids";
 import { SETTING_LIMITS as LIMIT } from "@/lib/workshop/checks";
 import type { Stock, StockBillet, StockWood } from "@/lib/workshop/stock";
-import { FieldReader, type FormRead, mmText, readForm } from "./form";
+import {
+	FieldReader,
+	type FormRead,
+	mmText,
+	numberText,
+	readForm,
+} from "./form";
 
 /** A billet by its density, or by mass and volume; all three given, the density read off is taken. */
 export interface BilletForm {
@@ -48,29 +54,33 @@ export const newStockWood = (wood: WoodId): StockWoodForm => ({
 	statedSd: "",
 });
 
-const kgM3Text = (kgM3: number): string => `${kgM3} kg/m³`;
+const kgM3Text = (kgM3: number, mark: string): string =>
+	`${numberText(kgM3, mark)} kg/m³`;
 
-const billetForm = (billet: StockBillet): BilletForm => ({
+const billetForm = (billet: StockBillet, mark: string): BilletForm => ({
 	label: billet.label,
-	moisture: billet.moisturePct === null ? "" : String(billet.moisturePct),
+	moisture:
+		billet.moisturePct === null ? "" : numberText(billet.moisturePct, mark),
 	...("densityKgM3" in billet
-		? { density: kgM3Text(billet.densityKgM3), mass: "", volume: "" }
+		? { density: kgM3Text(billet.densityKgM3, mark), mass: "", volume: "" }
 		: {
 				density: "",
-				mass: `${billet.massG} g`,
-				volume: `${billet.volumeCm3} cm³`,
+				mass: `${numberText(billet.massG, mark)} g`,
+				volume: `${numberText(billet.volumeCm3, mark)} cm³`,
 			}),
 });
 
-export const stockForm = ({ woods }: Stock): StockForm => ({
+/** `mark`: the reader's decimal mark. */
+export const stockForm = ({ woods }: Stock, mark = "."): StockForm => ({
 	woods: woods.map((entry) => ({
 		wood: entry.wood,
 		grade: entry.grade,
-		rings: entry.ringSpacingMm === null ? "" : mmText(entry.ringSpacingMm),
+		rings:
+			entry.ringSpacingMm === null ? "" : mmText(entry.ringSpacingMm, mark),
 		count: String(entry.count),
-		billets: entry.billets.map(billetForm),
-		statedMean: entry.stated ? kgM3Text(entry.stated.kgM3) : "",
-		statedSd: entry.stated ? kgM3Text(entry.stated.sd) : "",
+		billets: entry.billets.map((billet) => billetForm(billet, mark)),
+		statedMean: entry.stated ? kgM3Text(entry.stated.kgM3, mark) : "",
+		statedSd: entry.stated ? kgM3Text(entry.stated.sd, mark) : "",
 	})),
 });
 

@@ -4,6 +4,8 @@ import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Stack } from "@/app/_ui/section";
 import { formatDay } from "@/lib/present/dates";
+import { currencyName } from "@/lib/present/money";
+import { CURRENCIES } from "@/lib/price/currency";
 import {
 	currentSettings,
 	settingHistory,
@@ -67,12 +69,15 @@ export default async function SettingPage({ params }: Params) {
 				<Unpriced settings={current} reader={reader} />
 			)}
 			<SettingEditor
-				// A version saved elsewhere begins the form anew; one saved here does not.
 				kind={kind}
 				content={content}
 				newest={newest?.version ?? 0}
 				today={now}
 				catalogue={current.catalogue}
+				currencies={CURRENCIES.map((value) => ({
+					value,
+					label: currencyName(value, reader),
+				}))}
 			/>
 			<History
 				kind={kind}

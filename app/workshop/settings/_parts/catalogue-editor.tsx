@@ -4,7 +4,7 @@ import { type Control, useFieldArray } from "react-hook-form";
 import { Button } from "@/app/_ui/button";
 import type { Option } from "@/app/_ui/fields/choice-field";
 import { useReader } from "@/app/_ui/preferences/reader";
-import { Columns, Section, Stack } from "@/app/_ui/section";
+import { Actions, Columns, Section, Stack } from "@/app/_ui/section";
 import {
 	BUTT_WOODS,
 	type CatalogueForm,
@@ -13,6 +13,7 @@ import {
 	RANGES,
 	readCatalogue,
 } from "@/lib/forms/settings/catalogue";
+import { decimalMark } from "@/lib/present/figures";
 import { NAMES } from "@/lib/present/setting-names";
 import { METALS, type MetalId } from "@/lib/reference/metals";
 import { WOOD_IDS, WOODS, type WoodId } from "@/lib/reference/woods";
@@ -56,7 +57,7 @@ export function CatalogueEditor({
 	const { say } = reader;
 	const { form, saving } = useSettingForm<"catalogue", CatalogueForm>({
 		kind: "catalogue",
-		initial: catalogueForm(content),
+		initial: catalogueForm(content, decimalMark(reader)),
 		newest,
 		today,
 		read: (values, system) => readCatalogue(values, system, content),
@@ -222,9 +223,11 @@ function Parts({
 						</>
 					)}
 				</RowList>
-				<Button onClick={() => tips.append({ name: "", height: "" })}>
-					{say("settings.catalogue.addTip")}
-				</Button>
+				<Actions>
+					<Button onClick={() => tips.append({ name: "", height: "" })}>
+						{say("settings.catalogue.addTip")}
+					</Button>
+				</Actions>
 			</Section>
 			<Section title={say("settings.catalogue.endPieces")} card>
 				<RowList
@@ -241,9 +244,11 @@ function Parts({
 						/>
 					)}
 				</RowList>
-				<Button onClick={() => endPieces.append({ length: "" })}>
-					{say("settings.catalogue.addEndPiece")}
-				</Button>
+				<Actions>
+					<Button onClick={() => endPieces.append({ length: "" })}>
+						{say("settings.catalogue.addEndPiece")}
+					</Button>
+				</Actions>
 			</Section>
 			<Section title={say("settings.catalogue.cases")} card>
 				<RowList
@@ -268,9 +273,11 @@ function Parts({
 						</>
 					)}
 				</RowList>
-				<Button onClick={() => cases.append({ name: "", longestPiece: "" })}>
-					{say("settings.catalogue.addCase")}
-				</Button>
+				<Actions>
+					<Button onClick={() => cases.append({ name: "", longestPiece: "" })}>
+						{say("settings.catalogue.addCase")}
+					</Button>
+				</Actions>
 			</Section>
 		</>
 	);

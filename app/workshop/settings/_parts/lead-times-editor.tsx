@@ -5,7 +5,7 @@ import { useFieldArray, useWatch } from "react-hook-form";
 import { Button } from "@/app/_ui/button";
 import { TextField } from "@/app/_ui/fields/text-field";
 import { useReader } from "@/app/_ui/preferences/reader";
-import { Columns, Section, Stack } from "@/app/_ui/section";
+import { Actions, Columns, Section, Stack } from "@/app/_ui/section";
 import { BUTT_WOODS } from "@/lib/forms/settings/catalogue";
 import {
 	DAY_FIELDS,
@@ -14,6 +14,7 @@ import {
 	readLeadTimes,
 } from "@/lib/forms/settings/lead-times";
 import { formatDay } from "@/lib/present/dates";
+import { decimalMark } from "@/lib/present/figures";
 import { NAMES } from "@/lib/present/setting-names";
 import { settingProblemText } from "@/lib/present/setting-refusal-words";
 import { formatDays, weekdayName } from "@/lib/present/setting-rows/lead-times";
@@ -40,7 +41,7 @@ export function LeadTimesEditor({
 	const { say } = reader;
 	const { form, saving } = useSettingForm<"lead-times", LeadTimesForm>({
 		kind: "lead-times",
-		initial: leadTimesForm(content),
+		initial: leadTimesForm(content, decimalMark(reader)),
 		newest,
 		today,
 		read: readLeadTimes,
@@ -134,19 +135,21 @@ export function LeadTimesEditor({
 						</>
 					)}
 				</RowList>
-				<Button
-					onClick={() =>
-						woods.append({
-							wood:
-								BUTT_WOODS.find(
-									(id) => !values.buttWoods.some(({ wood }) => wood === id),
-								) ?? "snakewood",
-							days: "",
-						})
-					}
-				>
-					{say("settings.leadTimes.addButtWood")}
-				</Button>
+				<Actions>
+					<Button
+						onClick={() =>
+							woods.append({
+								wood:
+									BUTT_WOODS.find(
+										(id) => !values.buttWoods.some(({ wood }) => wood === id),
+									) ?? "snakewood",
+								days: "",
+							})
+						}
+					>
+						{say("settings.leadTimes.addButtWood")}
+					</Button>
+				</Actions>
 			</Section>
 			<Section title={say("settings.leadTimes.closed")} card>
 				<RowList
@@ -176,9 +179,11 @@ export function LeadTimesEditor({
 						</>
 					)}
 				</RowList>
-				<Button onClick={() => closed.append({ from: "", to: "", note: "" })}>
-					{say("settings.leadTimes.addClosed")}
-				</Button>
+				<Actions>
+					<Button onClick={() => closed.append({ from: "", to: "", note: "" })}>
+						{say("settings.leadTimes.addClosed")}
+					</Button>
+				</Actions>
 			</Section>
 			<Example leadTimes={read.ok ? read.content : null} today={today} />
 			<SavePanel kind="lead-times" today={today} saving={saving} />

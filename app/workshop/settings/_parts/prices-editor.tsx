@@ -10,13 +10,14 @@ import {
 	pricesForm,
 	readPrices,
 } from "@/lib/forms/settings/prices";
-import { currencyName, formatAmount } from "@/lib/present/money";
+import { decimalMark } from "@/lib/present/figures";
+import { formatAmount } from "@/lib/present/money";
 import {
 	priceChoiceName,
 	pricePartName,
 	priceRowName,
 } from "@/lib/present/setting-names";
-import { CURRENCIES, currencyDigits } from "@/lib/price/currency";
+import { currencyDigits } from "@/lib/price/currency";
 import { parseAmount } from "@/lib/units/amount";
 import { PRICE_PARTS } from "@/lib/workshop/prices";
 import { FormSelect, FormText } from "./form-fields";
@@ -34,10 +35,11 @@ export function PricesEditor({
 	newest,
 	today,
 	catalogue,
+	currencies,
 }: EditorProps<"prices">) {
 	const reader = useReader();
 	const { say } = reader;
-	const initial = pricesForm(content, catalogue);
+	const initial = pricesForm(content, catalogue, decimalMark(reader));
 	const { form, saving } = useSettingForm<"prices", PricesForm>({
 		kind: "prices",
 		initial,
@@ -72,10 +74,7 @@ export function PricesEditor({
 						control={control}
 						name="currency"
 						label={say("settings.prices.currency")}
-						options={CURRENCIES.map((value) => ({
-							value,
-							label: currencyName(value, reader),
-						}))}
+						options={currencies}
 					/>
 					<FormText
 						control={control}

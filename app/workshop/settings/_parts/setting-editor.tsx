@@ -1,5 +1,6 @@
 "use client";
 
+import type { Option } from "@/app/_ui/fields/choice-field";
 import type {
 	SettingContents,
 	SettingKind,
@@ -18,6 +19,8 @@ export interface EditorProps<K extends SettingKind> {
 	readonly today: string;
 	/** What the workshop makes now: its tips and cases have a price. */
 	readonly catalogue: WorkshopCatalogue;
+	/** Named by the server: a device may know other names. */
+	readonly currencies: readonly Option[];
 }
 
 /** The form of one kind of setting. */

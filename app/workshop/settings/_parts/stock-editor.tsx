@@ -13,6 +13,7 @@ import {
 	type StockForm,
 	stockForm,
 } from "@/lib/forms/settings/stock";
+import { decimalMark } from "@/lib/present/figures";
 import { NAMES } from "@/lib/present/setting-names";
 import { stockComparison } from "@/lib/present/stock-comparison";
 import { WOOD_IDS, type WoodId } from "@/lib/reference/woods";
@@ -35,7 +36,7 @@ export function StockEditor({ content, newest, today }: EditorProps<"stock">) {
 	const [wood, setWood] = useState<WoodId>("white-ash");
 	const { form, saving } = useSettingForm<"stock", StockForm>({
 		kind: "stock",
-		initial: stockForm(content),
+		initial: stockForm(content, decimalMark(reader)),
 		newest,
 		today,
 		read: readStock,
