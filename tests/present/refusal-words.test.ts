@@ -199,6 +199,9 @@ describe("every refusal code in the source", () => {
 		).toEqual([]);
 		expect(refusalCodesIn("x.ts", '// { code: "c", field }')).toEqual([]);
 		expect(
+			refusalCodesIn("x.ts", 'f({ kind: "caution", code: "c", field })'),
+		).toEqual([]);
+		expect(
 			refusalCodesIn("x.ts", "f({ code: made(), field })")[0]?.code,
 		).toContain("made()");
 		expect(codes.length).toBeGreaterThan(25);

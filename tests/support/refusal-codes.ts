@@ -38,7 +38,7 @@ export interface FoundCode {
 
 /**
  * Every refusal code written in the source: the strings of a `code` that stands beside a `field`, which
- * no caution, reason or typed problem has. Codes that come from nowhere to be seen are given as written.
+ * no caution, reason or typed problem has, and no `kind` that says it is something else than refused. Codes that come from nowhere to be seen are given as written.
  */
 export function refusalCodesIn(file: string, source: string): FoundCode[] {
 	const text = withoutComments(source);
@@ -49,6 +49,8 @@ export function refusalCodesIn(file: string, source: string): FoundCode[] {
 				match.index + 1 - Number(match[0][0] !== "{"),
 			);
 			if (!/(^|[,;\s])field\b\s*[:,}]?/.test(level)) return [];
+			const kind = /(?:^|[,;\s])kind\s*:\s*"([a-z-]+)"/.exec(level)?.[1];
+			if (kind !== undefined && kind !== "refused") return [];
 			const written =
 				/(?:^|[,;\s])code\s*:\s*([^,;]*)/.exec(level)?.[1]?.trim() ?? "";
 			const named = [...written.matchAll(/"([a-z-]+)"/g)].map(
