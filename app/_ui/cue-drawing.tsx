@@ -1,22 +1,10 @@
+import type { Reader } from "@/lib/words/reader";
 import styles from "./cue-drawing.module.css";
 
-const STATIONS = [
-	{
-		name: "Measure",
-		text: "Height, the ring of thumb and forefinger, the stance. What is left out is estimated, and says so.",
-	},
-	{
-		name: "Decide",
-		text: "Move a wish and see what it costs: weight, balance, reach, deflection.",
-	},
-	{
-		name: "Build",
-		text: "Diameters at stations, woods, the weight to add and where, on one sheet.",
-	},
-] as const;
+const STATIONS = ["measure", "decide", "build"] as const;
 
 /** The way from player to bench, drawn along a cue from tip to butt. */
-export function CueDrawing() {
+export function CueDrawing({ reader: { say } }: { reader: Reader }) {
 	return (
 		<div className={styles.way}>
 			<svg
@@ -35,10 +23,10 @@ export function CueDrawing() {
 				<path className={styles.ferrule} d="M1444 4h6v32h-6z" />
 			</svg>
 			<ol className={styles.stations}>
-				{STATIONS.map(({ name, text }) => (
-					<li key={name}>
-						<h2>{name}</h2>
-						<p>{text}</p>
+				{STATIONS.map((station) => (
+					<li key={station}>
+						<h2>{say(`home.${station}.name`)}</h2>
+						<p>{say(`home.${station}.text`)}</p>
 					</li>
 				))}
 			</ol>

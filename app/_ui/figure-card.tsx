@@ -1,6 +1,9 @@
+"use client";
+
 import type { ReactNode } from "react";
 import type { Both } from "@/lib/present/figures";
 import styles from "./figure-card.module.css";
+import { useReader } from "./preferences/reader";
 
 export type SurenessLevel = "chosen" | "firm" | "fair" | "rough";
 
@@ -36,6 +39,7 @@ export function FigureCard({
 	band: string | null;
 	reason: string;
 	others?: readonly string[];
+	/** As it stands inside a sentence. */
 	basis: string;
 	sources?: readonly string[];
 	sureness: SurenessLevel;
@@ -43,6 +47,7 @@ export function FigureCard({
 	/** A chart that belongs to this figure. */
 	chart?: ReactNode;
 }) {
+	const { say } = useReader();
 	const shown = range ?? value.main;
 	return (
 		<article className={styles.card}>
@@ -53,12 +58,12 @@ export function FigureCard({
 			<p className={styles.other}>
 				{range === null
 					? value.other
-					: `best at ${value.main} · ${value.other}`}
+					: say("part.bestAt", { value: value.main, other: value.other })}
 			</p>
 			<Sureness level={sureness} text={surenessText} band={band} />
 			<p className={styles.reason}>{reason}</p>
 			<details className={styles.more}>
-				<summary>What it rests on: {basis.toLowerCase()}</summary>
+				<summary>{say("part.restsOn", { basis })}</summary>
 				<ul>
 					{others.map((other) => (
 						<li key={other}>{other}</li>
@@ -84,6 +89,7 @@ function Sureness({
 	text: string;
 	band: string | null;
 }) {
+	const { say } = useReader();
 	const bars = BARS[level];
 	return (
 		<p className={styles.sureness}>
@@ -96,11 +102,10 @@ function Sureness({
 			)}
 			<span>
 				<strong>{text}</strong>
-				{band !== null && (
-					<>
-						, nine in ten: <span className={styles.band}>{band}</span>
-					</>
-				)}
+				{band !== null &&
+					say.rich("part.nineInTen", {
+						band: () => <span className={styles.band}>{band}</span>,
+					})}
 			</span>
 		</p>
 	);

@@ -1,6 +1,9 @@
+"use client";
+
 import type { ReactNode } from "react";
 import type { MeasureName } from "@/lib/forms/fitting-input";
 import styles from "./measure-drawings.module.css";
+import { useReader } from "./preferences/reader";
 
 /** How a measure is taken, or a gauge used, as a line drawing 160 by 120. */
 export type DrawingName =
@@ -9,37 +12,10 @@ export type DrawingName =
 	| "ring-paper"
 	| "ring-screen";
 
-/** What is drawn, in words; it stands for the drawing where that is not seen. */
-const ALTERNATIVES: Readonly<Record<DrawingName, string>> = {
-	stature:
-		"Drawing: heels and back against a wall, a book flat on the head, measured from floor to book.",
-	armSpan:
-		"Drawing: arms stretched out sideways, measured from fingertip to fingertip.",
-	shoulderToElbow:
-		"Drawing: elbow bent square, measured from the bony tip of the shoulder down to the underside of the elbow.",
-	elbowToGrip:
-		"Drawing: elbow bent square with a pencil in the fist, measured from the back of the elbow to the pencil.",
-	shoulderBreadth:
-		"Drawing: from behind, measured straight between the bony tips of both shoulders.",
-	handLength:
-		"Drawing: hand flat with fingers together, measured from the crease of the wrist to the tip of the middle finger.",
-	bridgeToGrip:
-		"Drawing: cue held at address, measured from the V of the bridge hand back to the middle of the grip hand.",
-	bridgeLength:
-		"Drawing: cue held at address, measured from the tip back to the V of the bridge hand.",
-	gripFromButt:
-		"Drawing: cue held at address, measured from the middle of the grip hand to the butt end.",
-	cueInHand:
-		"Drawing: the cue laid down with two bits of tape where both hands were, measured from tip to butt end.",
-	"ring-cone":
-		"Drawing: thumb and forefinger make a light ring round a tapered cone; the diameter is read where the ring comes to rest.",
-	"ring-paper":
-		"Drawing: thumb and forefinger laid round one of several printed circles on a sheet of paper.",
-	"ring-screen":
-		"Drawing: a card held against a screen sets the scale; then thumb and forefinger lie round a circle on it.",
-};
-
-/** Mirrored for a left-handed player. There are no words in the drawing itself. */
+/**
+ * Mirrored for a left-handed player. There are no words in the drawing itself: what is drawn is told
+ * in words where it is not seen.
+ */
 export function MeasureDrawing({
 	name,
 	left = false,
@@ -47,12 +23,13 @@ export function MeasureDrawing({
 	name: DrawingName;
 	left?: boolean;
 }) {
+	const { say } = useReader();
 	return (
 		<svg
 			className={styles.drawing}
 			viewBox="0 0 160 120"
 			role="img"
-			aria-label={ALTERNATIVES[name]}
+			aria-label={say(`drawing.${name}`)}
 		>
 			<g transform={left ? "translate(160 0) scale(-1 1)" : undefined}>
 				{DRAWINGS[name]}

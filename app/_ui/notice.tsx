@@ -1,14 +1,10 @@
+"use client";
+
 import type { ReactNode } from "react";
 import styles from "./notice.module.css";
+import { useReader } from "./preferences/reader";
 
 export type NoticeKind = "notice" | "caution" | "error" | "done";
-
-const WORDS: Readonly<Record<NoticeKind, string>> = {
-	notice: "Note",
-	caution: "Caution",
-	error: "Not possible",
-	done: "Done",
-};
 
 /**
  * A message beside what it is about. The kind is a word as well as a colour. `live` announces it to
@@ -25,10 +21,11 @@ export function Notice({
 	live?: boolean;
 	children?: ReactNode;
 }) {
+	const { say } = useReader();
 	const role = !live ? undefined : kind === "error" ? "alert" : "status";
 	return (
 		<div className={`${styles.notice} ${styles[kind]}`} role={role}>
-			<p className={styles.title}>{title ?? WORDS[kind]}</p>
+			<p className={styles.title}>{title ?? say(`part.notice.${kind}`)}</p>
 			{children !== undefined && <div className={styles.body}>{children}</div>}
 		</div>
 	);

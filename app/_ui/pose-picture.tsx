@@ -1,8 +1,11 @@
+"use client";
+
 import { useId } from "react";
 import type { Dimension, Picture } from "@/lib/present/pose-drawing";
 import type { PoseView } from "@/lib/present/pose-view";
 import styles from "./pose-picture.module.css";
 import { Area, Line, Tube, written } from "./pose-shapes";
+import { useReader } from "./preferences/reader";
 
 /** Drawing width the text sizes of the style sheet are made for, mm. */
 const USUAL_WIDTH_MM = 2200;
@@ -13,6 +16,7 @@ const USUAL_WIDTH_MM = 2200;
  * not see it, and on paper.
  */
 export function PosePicture({ view }: { view: PoseView }) {
+	const { say } = useReader();
 	return (
 		<figure className={styles.pose}>
 			{view.pictures.map((picture) => (
@@ -22,10 +26,10 @@ export function PosePicture({ view }: { view: PoseView }) {
 				<p>{view.summary}</p>
 				<p className={styles.key}>
 					<span>
-						<Sample /> measured
+						<Sample /> {say("part.pose.measured")}
 					</span>
 					<span>
-						<Sample estimated /> estimated
+						<Sample estimated /> {say("part.pose.estimated")}
 					</span>
 				</p>
 			</figcaption>
@@ -37,7 +41,7 @@ export function PosePicture({ view }: { view: PoseView }) {
 				</ul>
 			)}
 			<details className={styles.numbers}>
-				<summary>The pose in numbers</summary>
+				<summary>{say("part.pose.numbers")}</summary>
 				<dl>
 					{view.numbers.map(({ label, value, origin }) => (
 						<div key={label}>

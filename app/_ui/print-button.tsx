@@ -1,9 +1,13 @@
 "use client";
 
 import { Button } from "./button";
+import { useReader } from "./preferences/reader";
 
-export const PrintButton = () => (
-	<Button look="main" onClick={() => window.print()}>
-		Print
-	</Button>
-);
+export function PrintButton() {
+	const { say } = useReader();
+	return (
+		<Button look="main" onClick={() => window.print()}>
+			{say("part.print")}
+		</Button>
+	);
+}

@@ -1,6 +1,9 @@
+"use client";
+
 import Form from "next/form";
 import { Button } from "./button";
 import fieldStyles from "./fields/field.module.css";
+import { useReader } from "./preferences/reader";
 import styles from "./search-form.module.css";
 
 /** A search that is an address: it can be reloaded, shared and gone back to. */
@@ -15,6 +18,7 @@ export function SearchForm({
 	label: string;
 	value: string;
 }) {
+	const { say } = useReader();
 	return (
 		<Form action={action} className={styles.search} role="search">
 			<label className={fieldStyles.label} htmlFor={`search-${name}`}>
@@ -31,7 +35,7 @@ export function SearchForm({
 					maxLength={120}
 					autoComplete="off"
 				/>
-				<Button type="submit">Search</Button>
+				<Button type="submit">{say("part.search")}</Button>
 			</div>
 		</Form>
 	);

@@ -1,4 +1,7 @@
+"use client";
+
 import Link from "next/link";
+import { useReader } from "./preferences/reader";
 import styles from "./source-note.module.css";
 
 /** What a part of a page rests on, with the way to the full list. */
@@ -10,28 +13,29 @@ export function SourceNote({
 	basis?: string;
 	sources: readonly string[];
 }) {
+	const { say } = useReader();
 	return (
 		<p className={styles.note}>
 			{basis !== undefined && <strong>{basis}. </strong>}
 			{sources.length > 0 && (
 				<>
-					{sources.length === 1 ? "Source: " : "Sources: "}
-					{sources.join("; ")}.{" "}
+					{say("part.source", {
+						count: sources.length,
+						sources: sources.join("; "),
+					})}{" "}
 				</>
 			)}
-			<Link href="/sources">All sources and assumptions</Link>
+			<Link href="/sources">{say("part.allSources")}</Link>
 		</p>
 	);
 }
 
 /** Marks data that stands for nobody. */
-export function Invented({ children = "Invented" }: { children?: string }) {
+export function Invented() {
+	const { say } = useReader();
 	return (
-		<span
-			className={styles.invented}
-			title="Demo data: this person does not exist"
-		>
-			{children}
+		<span className={styles.invented} title={say("part.inventedAbout")}>
+			{say("part.invented")}
 		</span>
 	);
 }

@@ -1,5 +1,8 @@
+"use client";
+
 import Link from "next/link";
 import type { ComponentProps } from "react";
+import { useReader } from "./preferences/reader";
 import styles from "./steps.module.css";
 
 export interface Step {
@@ -17,19 +20,20 @@ export interface Step {
 export function Steps({
 	steps,
 	current,
-	label = "Steps of the fitting",
+	label,
 }: {
 	steps: readonly Step[];
 	/** Index of the present step. */
 	current: number;
 	label?: string;
 }) {
+	const { say } = useReader();
 	const here = steps[current];
 	if (here === undefined)
 		throw new RangeError(`Steps: no step ${current} of ${steps.length}`);
 	const list = <StepList steps={steps} current={current} />;
 	return (
-		<nav className={styles.steps} aria-label={label}>
+		<nav className={styles.steps} aria-label={label ?? say("part.steps")}>
 			<div
 				className={styles.cue}
 				aria-hidden="true"
@@ -42,7 +46,12 @@ export function Steps({
 			<div className={styles.wide}>{list}</div>
 			<details className={styles.narrow}>
 				<summary>
-					Step {current + 1} of {steps.length}: <strong>{here.name}</strong>
+					{say.rich("part.step", {
+						step: String(current + 1),
+						count: String(steps.length),
+						name: here.name,
+						b: (name) => <strong>{name}</strong>,
+					})}
 				</summary>
 				{list}
 			</details>
@@ -57,6 +66,7 @@ function StepList({
 	steps: readonly Step[];
 	current: number;
 }) {
+	const { say } = useReader();
 	return (
 		<ol className={styles.list}>
 			{steps.map((step, index) => {
@@ -66,7 +76,9 @@ function StepList({
 							{step.done ? "✓" : index + 1}
 						</span>
 						{step.name}
-						{step.done && <span className={styles.unseen}> (answered)</span>}
+						{step.done && (
+							<span className={styles.unseen}> {say("part.answered")}</span>
+						)}
 					</>
 				);
 				return (

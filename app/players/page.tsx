@@ -7,17 +7,15 @@ import { readReader } from "@/app/_ui/preferences/loaders";
 import { SearchForm } from "@/app/_ui/search-form";
 import { PageHead } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
-import { formatDate } from "@/lib/present/dates";
+import { formatDay } from "@/lib/present/dates";
 import { handLabel } from "@/lib/present/labels";
 import { listPlayers } from "@/lib/records/players/loaders";
 
-export const metadata: Metadata = { title: "Players" };
+export async function generateMetadata(): Promise<Metadata> {
+	return { title: (await readReader()).say("players.title") };
+}
 
-const COLUMNS = [
-	{ key: "name", label: "Name" },
-	{ key: "hand", label: "Playing hand" },
-	{ key: "changed", label: "Last changed" },
-] as const;
+const COLUMNS = ["name", "hand", "changed"] as const;
 
 const one = (value: string | string[] | undefined) =>
 	Array.isArray(value) ? value[0] : value;
@@ -28,36 +26,42 @@ export default async function PlayersPage({
 	searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
 	const reader = await readReader();
+	const { say } = reader;
 	const { name, after } = await searchParams;
 	const search = one(name)?.slice(0, 120) ?? "";
 	const { players, next } = await listPlayers({ search, after: one(after) });
 	return (
 		<>
 			<PageHead
-				title="Players"
+				title={say("players.title")}
 				actions={
 					<LinkButton look="main" href="/fittings/new">
-						Start a fitting
+						{say("home.start")}
 					</LinkButton>
 				}
 			/>
 			<SearchForm
 				action="/players"
 				name="name"
-				label="Search by name"
+				label={say("players.searchLabel")}
 				value={search}
 			/>
 			{players.length === 0 ? (
 				<EmptyState
 					title={
-						search === "" ? "No player yet" : `No player called “${search}”`
+						search === ""
+							? say("players.none")
+							: say("players.noneCalled", { name: search })
 					}
 				/>
 			) : (
 				<DataTable
-					caption="Players"
+					caption={say("players.title")}
 					captionHidden
-					columns={COLUMNS}
+					columns={COLUMNS.map((key) => ({
+						key,
+						label: say(`players.${key}`),
+					}))}
 					rows={players.map((player) => ({
 						name: (
 							<>
@@ -67,9 +71,9 @@ export default async function PlayersPage({
 						),
 						hand:
 							player.hand === null
-								? "not said"
+								? say("players.notSaid")
 								: handLabel(player.hand, reader),
-						changed: formatDate(player.updatedAt),
+						changed: formatDay(player.updatedAt, reader),
 					}))}
 				/>
 			)}
@@ -80,7 +84,7 @@ export default async function PlayersPage({
 						query: { ...(search && { name: search }), after: next },
 					}}
 				>
-					More players
+					{say("players.more")}
 				</LinkButton>
 			)}
 		</>

@@ -5,7 +5,6 @@ import { band90 } from "@/lib/reference/estimate";
 import type { Reader } from "@/lib/words/reader";
 import { type Both, formatBoth, formatMass, formatPercent } from "./figures";
 import {
-	basisLabel,
 	inSentence,
 	layoutLabel,
 	metalName,
@@ -99,7 +98,7 @@ export function figureView({
 			(evidence) =>
 				`${first.basis === "wish" ? "Without the wish" : `${formatPercent(evidence.shareFraction, reader)} of the weight`}: ${reasonSentence(id, evidence, reader)}`,
 		),
-		basis: basisLabel(figure.basis, reader),
+		basis: inSentence.basis(figure.basis, reader),
 		sources: sourceTitles([first, ...told].flatMap(({ sources }) => sources)),
 		sureness: figure.sureness,
 		surenessText: surenessLabel(figure.sureness, reader),

@@ -14,9 +14,6 @@ const DAYS: Readonly<Record<LanguageId, Intl.DateTimeFormat>> = {
 	de: written("de-DE"),
 };
 
-/** "3 May 2026", in universal time, so that server and reader write the same day. */
-export const formatDate = (date: Date): string => DAYS.en.format(date);
-
 /** A day of the calendar, "2026-05-03", or the day of a moment in universal time, as the reader writes it. */
 export const formatDay = (
 	day: string | Date,

@@ -14,7 +14,7 @@ import {
 	growthPlan,
 } from "@/lib/stance/growth-plan";
 import type { Reader } from "@/lib/words/reader";
-import { formatDate } from "./dates";
+import { formatDay } from "./dates";
 import { formatLength, formatLengthBand, formatNumber } from "./figures";
 import { cautionText, refusalView } from "./notices";
 
@@ -183,7 +183,7 @@ function rowOf(
 ): GrowthRow {
 	return {
 		when: whenText(step.months, reader),
-		date: formatDate(isoDate(step.onDate)),
+		date: formatDay(isoDate(step.onDate), reader),
 		height: range(step.statureMm, reader, "body"),
 		length: range(step.lengthMm, reader, "length"),
 		ring:
@@ -220,7 +220,7 @@ function planTexts(plan: GrowthPlan, today: string, reader: Reader): string[] {
 		MONTH.format(isoDate(monthsAfter(today, months)));
 	if (plan.remeasureOn !== null)
 		texts.push(
-			`Measure again about ${formatDate(isoDate(plan.remeasureOn))}, in ${formatNumber(plan.remeasureMonths ?? 0, reader)} months.`,
+			`Measure again about ${formatDay(isoDate(plan.remeasureOn), reader)}, in ${formatNumber(plan.remeasureMonths ?? 0, reader)} months.`,
 		);
 	const { addPieceMonths, cueLengthMm } = plan;
 	const cue = formatLength(cueLengthMm, reader);

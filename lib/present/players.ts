@@ -1,3 +1,5 @@
+import type { Reader } from "@/lib/words/reader";
+
 /** Whole years between an ISO birth date and a day. */
 export function ageYears(birthDate: string, on: Date): number {
 	const [year = 0, month = 1, day = 1] = birthDate.split("-").map(Number);
@@ -7,5 +9,8 @@ export function ageYears(birthDate: string, on: Date): number {
 	return on.getUTCFullYear() - year - (hadBirthday ? 0 : 1);
 }
 
-export const ageWords = (birthDate: string, on: Date): string =>
-	`${ageYears(birthDate, on)} years`;
+export const ageWords = (
+	birthDate: string,
+	on: Date,
+	{ say }: Reader,
+): string => say("players.age", { years: String(ageYears(birthDate, on)) });

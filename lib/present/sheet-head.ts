@@ -1,4 +1,5 @@
-import { formatDate } from "./dates";
+import type { Reader } from "@/lib/words/reader";
+import { formatDay } from "./dates";
 
 export interface SheetHead {
 	readonly title: string;
@@ -8,20 +9,23 @@ export interface SheetHead {
 }
 
 /** What stands at the top of a job sheet, on screen and on paper. */
-export function sheetHead(p: {
-	number: number;
-	revision: number;
-	latestRevision: number;
-	fittingNumber: number;
-	playerName: string;
-	savedAt: Date;
-	modelVersion: string;
-}): SheetHead {
+export function sheetHead(
+	p: {
+		number: number;
+		revision: number;
+		latestRevision: number;
+		fittingNumber: number;
+		playerName: string;
+		savedAt: Date;
+		modelVersion: string;
+	},
+	reader: Reader,
+): SheetHead {
 	return {
 		title: `Job sheet ${p.number}/${p.revision}`,
 		lines: [
 			`For ${p.playerName}, fitting ${p.fittingNumber}`,
-			`Saved ${formatDate(p.savedAt)}, models ${p.modelVersion}`,
+			`Saved ${formatDay(p.savedAt, reader)}, models ${p.modelVersion}`,
 		],
 		replaced:
 			p.revision < p.latestRevision

@@ -26,15 +26,18 @@ const pdfOf = (p: {
 }) => {
 	const { content, reader = METRIC, paper = "a4" } = p;
 	return sheetPdf({
-		head: sheetHead({
-			number: 12,
-			revision: 1,
-			latestRevision: p.latestRevision ?? 1,
-			fittingNumber: 7,
-			playerName: p.playerName ?? "Invented Player",
-			savedAt,
-			modelVersion: content.modelVersion,
-		}),
+		head: sheetHead(
+			{
+				number: 12,
+				revision: 1,
+				latestRevision: p.latestRevision ?? 1,
+				fittingNumber: 7,
+				playerName: p.playerName ?? "Invented Player",
+				savedAt,
+				modelVersion: content.modelVersion,
+			},
+			reader,
+		),
 		isInvented: true,
 		build: buildFromSpec(content),
 		reader,

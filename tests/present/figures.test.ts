@@ -31,6 +31,12 @@ import { METRIC, reading, TRADE } from "@/tests/support/readers";
 /** With plain spaces, so that the expectations below stay readable. */
 const plain = (text: string) => text.replace(/[\u00a0\u202f]/g, " ");
 
+const READERS = [
+	METRIC,
+	TRADE,
+	reading("metric", "de"),
+	reading("trade", "de"),
+];
 const KINDS: readonly LengthKind[] = [
 	"length",
 	"diameter",
@@ -193,7 +199,7 @@ describe("what is written can be read back", () => {
 		fc.assert(
 			fc.property(
 				fc.double({ min: 7, max: 2500, noNaN: true }),
-				fc.constantFrom(METRIC, TRADE),
+				fc.constantFrom(...READERS),
 				fc.constantFrom(...KINDS),
 				(mm, reader, kind) => {
 					const parsed = parseLength(formatLength(mm, reader, kind), {
@@ -214,7 +220,7 @@ describe("what is written can be read back", () => {
 		fc.assert(
 			fc.property(
 				fc.double({ min: 5, max: 1000, noNaN: true }),
-				fc.constantFrom(METRIC, TRADE),
+				fc.constantFrom(...READERS),
 				(g, reader) => {
 					const parsed = parseMass(formatMass(g, reader), {
 						system: reader.system,

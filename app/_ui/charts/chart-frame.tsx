@@ -1,6 +1,9 @@
+"use client";
+
 import { type ReactNode, useId } from "react";
 import type { ChartModel } from "@/lib/present/chart-model";
 import { DataTable } from "../data-table";
+import { useReader } from "../preferences/reader";
 import styles from "./chart.module.css";
 
 /** What stands round a drawing: its title, the same in words, and the same as a table. */
@@ -13,6 +16,7 @@ export function ChartFrame({
 	heading?: "h2" | "h3" | "h4";
 	children: ReactNode;
 }) {
+	const { say } = useReader();
 	const id = useId();
 	const Heading = heading;
 	const columns = model.table.columns.map((label, index) => ({
@@ -40,7 +44,7 @@ export function ChartFrame({
 				{model.summary}
 			</figcaption>
 			<details className={styles.table}>
-				<summary>Show as table</summary>
+				<summary>{say("part.asTable")}</summary>
 				<DataTable
 					caption={model.title}
 					captionHidden

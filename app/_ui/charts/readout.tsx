@@ -44,7 +44,10 @@ export function Readout({
 						{name}: <strong>{y(point.y)}</strong>
 						{point.low !== undefined &&
 							point.high !== undefined &&
-							` (${y(point.low)} to ${y(point.high)})`}
+							reader.say("part.bandOf", {
+								low: y(point.low),
+								high: y(point.high),
+							})}
 					</p>
 				);
 			})}

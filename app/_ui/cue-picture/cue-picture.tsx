@@ -23,11 +23,11 @@ import { TurnSlider } from "./turn-slider";
 import { useWidth } from "./use-width";
 
 const VIEWS = {
-	scale: { label: "Whole, to scale", part: "whole", isUnrolled: false },
-	whole: { label: "Whole, thicker", part: "whole", isUnrolled: false },
-	front: { label: "Front", part: "front", isUnrolled: false },
-	butt: { label: "Butt", part: "butt", isUnrolled: false },
-	flat: { label: "Laid flat", part: "whole", isUnrolled: true },
+	scale: { part: "whole", isUnrolled: false },
+	whole: { part: "whole", isUnrolled: false },
+	front: { part: "front", isUnrolled: false },
+	butt: { part: "butt", isUnrolled: false },
+	flat: { part: "whole", isUnrolled: true },
 } as const;
 export type ViewName = keyof typeof VIEWS;
 
@@ -98,29 +98,29 @@ const Picture = memo(function Picture({
 			<TurnSlider valueDeg={turnDeg} onChange={setTurnDeg} />
 			<div className={styles.views}>
 				<ChoiceField
-					label="What is shown"
+					label={reader.say("cueView.shown")}
 					value={name}
-					options={Object.entries(VIEWS).map(([value, { label }]) => ({
+					options={(Object.keys(VIEWS) as ViewName[]).map((value) => ({
 						value,
-						label,
+						label: reader.say(`cueView.${value}`),
 					}))}
 					onChange={(value) => setName(value as ViewName)}
 					unsure={null}
 				/>
 			</div>
 			<figcaption className={styles.words} id={`${id}-words`}>
-				<p>{words} Distances are from the butt end.</p>
+				<p>{reader.say("cueView.fromButt", { words })}</p>
 				<p>{cueWords({ design, reader, balanceFromButtMm })}</p>
 			</figcaption>
 			<details className={styles.seen}>
-				<summary>What stands along the line that faces you</summary>
+				<summary>{reader.say("cueView.facing")}</summary>
 				<DataTable
-					caption={`From tip to butt at ${angleDeg}°`}
+					caption={reader.say("cueView.fromTip", { angle: `${angleDeg}°` })}
 					columns={[
-						{ key: "part", label: "Part" },
-						{ key: "material", label: "Material" },
-						{ key: "from", label: "From, off the butt end", numeric: true },
-						{ key: "to", label: "To", numeric: true },
+						{ key: "part", label: reader.say("cueView.part") },
+						{ key: "material", label: reader.say("cueView.material") },
+						{ key: "from", label: reader.say("cueView.from"), numeric: true },
+						{ key: "to", label: reader.say("cueView.to"), numeric: true },
 					]}
 					rows={seenRows({ design, angleDeg, reader }).map((row) => ({
 						...row,

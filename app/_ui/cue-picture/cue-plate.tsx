@@ -14,7 +14,9 @@ export function CuePlate(question: CuePlateQuestion) {
 					image={`data:image/png;base64,${png.toString("base64")}`}
 				/>
 			</div>
-			<figcaption>{viewWords} Distances are from the butt end.</figcaption>
+			<figcaption>
+				{question.reader.say("cueView.fromButt", { words: viewWords })}
+			</figcaption>
 		</figure>
 	);
 }

@@ -2,6 +2,7 @@
 
 import { Slider } from "@base-ui/react/slider";
 import { useId } from "react";
+import { useReader } from "../preferences/reader";
 import styles from "./cue-picture.module.css";
 
 const STEP_DEG = 5;
@@ -14,11 +15,13 @@ export function TurnSlider({
 	valueDeg: number;
 	onChange: (angleDeg: number) => void;
 }) {
+	const { say } = useReader();
+	const faceOf = (angleDeg: number) => say(`cueView.face.${faceAt(angleDeg)}`);
 	const label = useId();
 	return (
 		<div className={styles.turn}>
 			<span className={styles.turnLabel} id={label}>
-				Turn the cue
+				{say("cueView.turn")}
 			</span>
 			<Slider.Root
 				className={styles.slider}
@@ -37,7 +40,10 @@ export function TurnSlider({
 							className={styles.thumb}
 							aria-labelledby={label}
 							getAriaValueText={(_, angleDeg) =>
-								`${angleDeg}°, ${faceOf(angleDeg)}`
+								say("cueView.turned", {
+									angle: `${angleDeg}°`,
+									face: faceOf(angleDeg),
+								})
 							}
 						/>
 					</Slider.Track>
@@ -50,8 +56,8 @@ export function TurnSlider({
 	);
 }
 
-/** The nearest quarter, in words. */
-function faceOf(angleDeg: number): string {
-	const quarter = Math.round(angleDeg / 90) % 4;
-	return ["front", "one side", "back", "other side"][quarter] ?? "front";
-}
+const FACES = ["front", "oneSide", "back", "otherSide"] as const;
+
+/** The nearest quarter. */
+const faceAt = (angleDeg: number) =>
+	FACES[Math.round(angleDeg / 90) % FACES.length] ?? "front";

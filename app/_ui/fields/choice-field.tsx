@@ -1,4 +1,7 @@
+"use client";
+
 import { useId } from "react";
+import { useReader } from "../preferences/reader";
 import { type EstimateWords, GroupField } from "./field";
 import styles from "./field.module.css";
 
@@ -19,7 +22,7 @@ export function ChoiceField({
 	value,
 	options,
 	onChange,
-	unsure = "Not sure",
+	unsure,
 	estimate,
 	error,
 }: {
@@ -29,10 +32,12 @@ export function ChoiceField({
 	value: string;
 	options: readonly Option[];
 	onChange: (value: string) => void;
+	/** Left out: "not sure". */
 	unsure?: string | null;
 	estimate?: EstimateWords | null;
 	error?: string | null;
 }) {
+	const { say } = useReader();
 	const own = useId();
 	return (
 		<GroupField
@@ -66,7 +71,7 @@ export function ChoiceField({
 							onChange={() => onChange("")}
 						/>
 						<span className={styles.dot} aria-hidden="true" />
-						{unsure}
+						{unsure ?? say("field.notSure")}
 					</label>
 				)}
 			</div>

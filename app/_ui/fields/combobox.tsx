@@ -2,6 +2,7 @@
 
 import { Combobox as Base } from "@base-ui/react/combobox";
 import { useMemo, useState } from "react";
+import { useReader } from "../preferences/reader";
 import styles from "./combobox.module.css";
 import { Field } from "./field";
 import fieldStyles from "./field.module.css";
@@ -32,7 +33,7 @@ export function Combobox({
 	value,
 	onChange,
 	placeholder,
-	createWord = "New",
+	createWord,
 }: {
 	label: string;
 	hint?: React.ReactNode;
@@ -46,6 +47,8 @@ export function Combobox({
 	/** Stands before the typed name: "New player: Ada". */
 	createWord?: string;
 }) {
+	const { say } = useReader();
+	const newWord = createWord ?? say("field.new");
 	const [typed, setTyped] = useState(value?.label ?? "");
 	const wanted = typed.trim();
 	const rows = useMemo<Row[]>(() => {
@@ -81,7 +84,7 @@ export function Combobox({
 			echo={
 				value?.kind === "new" ? (
 					<p className={fieldStyles.echo}>
-						{createWord}: <strong>{value.label}</strong>
+						{newWord}: <strong>{value.label}</strong>
 					</p>
 				) : undefined
 			}
@@ -115,13 +118,16 @@ export function Combobox({
 							spellCheck={false}
 						/>
 						{typed !== "" && (
-							<Base.Clear className={styles.icon} aria-label={`Clear ${label}`}>
+							<Base.Clear
+								className={styles.icon}
+								aria-label={say("field.clear", { label })}
+							>
 								<Cross />
 							</Base.Clear>
 						)}
 						<Base.Trigger
 							className={styles.icon}
-							aria-label={`Show the choices for ${label}`}
+							aria-label={say("field.showChoices", { label })}
 						>
 							<Caret />
 						</Base.Trigger>
@@ -130,13 +136,13 @@ export function Combobox({
 						<Base.Positioner className={styles.positioner} sideOffset={6}>
 							<Base.Popup className={styles.popup}>
 								<Base.Empty>
-									<p className={styles.none}>Nothing here yet. Type a name.</p>
+									<p className={styles.none}>{say("field.nothingYet")}</p>
 								</Base.Empty>
 								<Base.List className={styles.list}>
 									{(row: Row) => (
 										<Base.Item key={row.id} value={row} className={styles.item}>
 											<span>
-												{row.isNew ? `${createWord}: ${row.label}` : row.label}
+												{row.isNew ? `${newWord}: ${row.label}` : row.label}
 											</span>
 											{row.detail !== undefined && (
 												<span className={styles.detail}>{row.detail}</span>

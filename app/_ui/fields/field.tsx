@@ -1,4 +1,7 @@
+"use client";
+
 import { type ReactNode, useId } from "react";
+import { useReader } from "../preferences/reader";
 import styles from "./field.module.css";
 
 /** What stands in while an answer is left out, already in words. */
@@ -139,13 +142,17 @@ function FieldMessage({
 }
 
 function EstimateLine({ value, band, from }: EstimateWords) {
+	const { say } = useReader();
 	return (
 		<p className={styles.estimate}>
-			<span className={styles.tag}>Estimate</span> {value}{" "}
-			<span className={styles.soft}>
-				(nine in ten: <span className={styles.band}>{band}</span>
-				{from === undefined ? "" : `; ${from}`})
-			</span>
+			{say.rich("field.estimate", {
+				value,
+				has: from === undefined ? "none" : "from",
+				from: from ?? "",
+				tag: (text) => <span className={styles.tag}>{text}</span>,
+				soft: (text) => <span className={styles.soft}>{text}</span>,
+				band: () => <span className={styles.band}>{band}</span>,
+			})}
 		</p>
 	);
 }

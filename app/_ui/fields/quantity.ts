@@ -110,23 +110,35 @@ export function refusedWords(
 	spec: QuantitySpec,
 	reader: Reader,
 ): string {
-	const bounds = `${written(refusal.min, spec, reader)} to ${written(refusal.max, spec, reader)}`;
-	const example = `for example “${written((refusal.min + refusal.max) / 2, spec, reader)}”`;
+	const { say } = reader;
+	const write = (value: number) => written(value, spec, reader);
+	const shared = {
+		label,
+		text: String(refusal.value),
+		min: write(refusal.min),
+		max: write(refusal.max),
+	};
+	const shaped = {
+		...shared,
+		dimension: spec.dimension,
+		example: write((refusal.min + refusal.max) / 2),
+	};
 	switch (refusal.code) {
 		case "empty":
-			return `${label}: nothing entered.`;
+			return say("field.empty", shared);
 		case "not-a-number":
-			return `${label}: “${refusal.value}” cannot be read as a ${spec.dimension}. Write it as ${example}; it can be ${bounds}.`;
+			return say("field.notANumber", shaped);
 		case "unknown-unit":
-			return `${label}: the unit in “${refusal.value}” is not one of a ${spec.dimension}. Write it as ${example}; it can be ${bounds}.`;
+			return say("field.unknownUnit", shaped);
 		case "ambiguous":
-			return `${label}: “${refusal.value}” can be read in two ways. Write it without the comma; it can be ${bounds}.`;
-		case "out-of-range": {
-			const got =
-				typeof refusal.value === "number"
-					? written(refusal.value, spec, reader)
-					: `“${refusal.value}”`;
-			return `${label}: ${got} is outside ${bounds}.`;
-		}
+			return say("field.ambiguous", shared);
+		case "out-of-range":
+			return say("field.outOfRange", {
+				...shared,
+				got:
+					typeof refusal.value === "number"
+						? write(refusal.value)
+						: say("field.quoted", shared),
+			});
 	}
 }

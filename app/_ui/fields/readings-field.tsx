@@ -74,7 +74,12 @@ export function ReadingsField({
 					const read = readTyped(row, spec, reader);
 					const wrong =
 						!read.ok && row.trim() !== "" && typingAt !== at
-							? refusedWords(`Reading ${at + 1}`, read.refusal, spec, reader)
+							? refusedWords(
+									reader.say("field.reading", { place: String(at + 1) }),
+									read.refusal,
+									spec,
+									reader,
+								)
 							: null;
 					return (
 						// biome-ignore lint/suspicious/noArrayIndexKey: a reading has no name but its place
@@ -90,7 +95,10 @@ export function ReadingsField({
 									autoComplete="off"
 									spellCheck={false}
 									name={name}
-									aria-label={`${label}, reading ${at + 1}`}
+									aria-label={reader.say("field.readingOf", {
+										label,
+										place: String(at + 1),
+									})}
 									aria-invalid={wrong === null ? undefined : true}
 									value={row}
 									onChange={(event) => {
@@ -115,9 +123,11 @@ export function ReadingsField({
 								<Button
 									look="quiet"
 									onClick={() => remove(at)}
-									aria-label={`Remove reading ${at + 1}`}
+									aria-label={reader.say("field.removeReading", {
+										place: String(at + 1),
+									})}
 								>
-									Remove
+									{reader.say("field.remove")}
 								</Button>
 							)}
 							{wrong !== null && (
@@ -131,7 +141,7 @@ export function ReadingsField({
 			</ol>
 			{rows.length < most && (
 				<div>
-					<Button onClick={add}>Add a reading</Button>
+					<Button onClick={add}>{reader.say("field.addReading")}</Button>
 				</div>
 			)}
 		</GroupField>
@@ -157,9 +167,12 @@ function Summary({
 			: formatMass(spread, reader, "added");
 	return (
 		<p className={styles.echo}>
-			{values.length === 1 ? "One reading: " : `Mean of ${values.length}: `}
-			<strong>{both.main}</strong> · {both.other}
-			{values.length > 1 && `; ${apart} between the largest and the smallest`}
+			{reader.say.rich("field.mean", {
+				count: values.length,
+				...both,
+				b: (text) => <strong>{text}</strong>,
+			})}
+			{values.length > 1 && reader.say("field.apart", { apart })}
 		</p>
 	);
 }

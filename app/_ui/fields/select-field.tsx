@@ -1,3 +1,6 @@
+"use client";
+
+import { useReader } from "../preferences/reader";
 import type { Option } from "./choice-field";
 import { Field } from "./field";
 import styles from "./field.module.css";
@@ -13,7 +16,7 @@ export function SelectField({
 	value,
 	options,
 	onChange,
-	unsure = "Not sure",
+	unsure,
 	error,
 }: {
 	label: React.ReactNode;
@@ -25,6 +28,7 @@ export function SelectField({
 	unsure?: string | null;
 	error?: string | null;
 }) {
+	const { say } = useReader();
 	return (
 		<Field label={label} hint={hint} error={error}>
 			{(wiring) => (
@@ -35,7 +39,9 @@ export function SelectField({
 					value={value}
 					onChange={(event) => onChange(event.target.value)}
 				>
-					{unsure !== null && <option value="">{unsure}</option>}
+					{unsure !== null && (
+						<option value="">{unsure ?? say("field.notSure")}</option>
+					)}
 					{options.map((option) => (
 						<option key={option.value} value={option.value}>
 							{option.label}

@@ -48,7 +48,7 @@ export function SliderField({
 	zone,
 	estimate,
 	error: outerError,
-	clear = "Leave it open",
+	clear,
 }: {
 	label: string;
 	hint?: React.ReactNode;
@@ -140,7 +140,7 @@ export function SliderField({
 							}}
 						>
 							<span className={styles.unseen} id={sliderLabel}>
-								{label}, slider
+								{reader.say("field.slider", { label })}
 							</span>
 							<Slider.Control className={styles.area}>
 								<Slider.Track className={styles.track}>
@@ -168,7 +168,7 @@ export function SliderField({
 						</Slider.Root>
 						{clear !== null && !empty && (
 							<Button look="quiet" onClick={() => onChange("")}>
-								{clear}
+								{clear ?? reader.say("field.leaveOpen")}
 							</Button>
 						)}
 					</div>

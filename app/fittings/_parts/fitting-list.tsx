@@ -2,8 +2,9 @@ import Link from "next/link";
 import { LinkButton } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { Invented } from "@/app/_ui/source-note";
-import { formatDate } from "@/lib/present/dates";
+import { formatDay } from "@/lib/present/dates";
 import type { FittingSummary } from "@/lib/records/fittings/data";
 
 const COLUMNS = [
@@ -14,13 +15,14 @@ const COLUMNS = [
 ] as const;
 
 /** Fittings as a table that leads into each. */
-export function FittingList({
+export async function FittingList({
 	fittings,
 	search = "",
 }: {
 	fittings: readonly FittingSummary[];
 	search?: string;
 }) {
+	const reader = await readReader();
 	if (fittings.length === 0)
 		return search === "" ? (
 			<EmptyState
@@ -54,7 +56,7 @@ export function FittingList({
 					</>
 				),
 				number,
-				changed: formatDate(updatedAt),
+				changed: formatDay(updatedAt, reader),
 				spec:
 					spec === null ? (
 						"none yet"

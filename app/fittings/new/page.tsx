@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead } from "@/app/_ui/section";
 import { ageWords } from "@/lib/present/players";
 import { listPlayers } from "@/lib/records/players/loaders";
@@ -14,13 +15,17 @@ export default async function NewFittingPage({
 }: {
 	searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
+	const reader = await readReader();
 	const { player } = await searchParams;
 	const { players } = await listPlayers({ limit: OFFERED });
 	const entries = players.map(({ id, name, birthDate, isDemo }) => ({
 		id,
 		label: name,
 		detail:
-			[birthDate && ageWords(birthDate, new Date()), isDemo && "invented"]
+			[
+				birthDate && ageWords(birthDate, new Date(), reader),
+				isDemo && "invented",
+			]
 				.filter(Boolean)
 				.join(", ") || undefined,
 	}));

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { LinkButton } from "@/app/_ui/button";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import { FittingList } from "@/app/fittings/_parts/fitting-list";
@@ -14,13 +15,16 @@ interface Params {
 }
 
 export async function generateMetadata({ params }: Params): Promise<Metadata> {
-	return { title: (await getPlayer((await params).id))?.name ?? "Player" };
+	const player = await getPlayer((await params).id);
+	return { title: player?.name ?? (await readReader()).say("players.player") };
 }
 
 /** A player's fittings over time, and the way to fit again. */
 export default async function PlayerPage({ params }: Params) {
 	const player = await getPlayer((await params).id);
 	if (player === null) notFound();
+	const reader = await readReader();
+	const { say } = reader;
 	const fittings = await listFittingsOf(player.id);
 	const [latest] = fittings;
 	return (
@@ -34,12 +38,12 @@ export default async function PlayerPage({ params }: Params) {
 				lead={
 					player.birthDate === null
 						? undefined
-						: ageWords(player.birthDate, new Date())
+						: ageWords(player.birthDate, new Date(), reader)
 				}
 				actions={
 					latest === undefined ? (
 						<LinkButton look="main" href={`/fittings/new?player=${player.id}`}>
-							Start a fitting
+							{say("home.start")}
 						</LinkButton>
 					) : (
 						<>
@@ -48,25 +52,22 @@ export default async function PlayerPage({ params }: Params) {
 								fittingId={latest.id}
 								look="main"
 							>
-								Refit from fitting {latest.number}
+								{say("players.refit", { number: String(latest.number) })}
 							</RefitButton>
 							<LinkButton href={`/fittings/new?player=${player.id}`}>
-								Start afresh
+								{say("players.afresh")}
 							</LinkButton>
 						</>
 					)
 				}
 			/>
-			<Section title="Fittings">
+			<Section title={say("players.fittings")}>
 				<FittingList fittings={fittings} />
 			</Section>
-			<Section
-				title="Trials"
-				lead="Cues of the rack tried at the table, shot by shot."
-			>
+			<Section title={say("players.trials")} lead={say("players.trialsLead")}>
 				<div>
 					<LinkButton href={`/trials?player=${player.id}`}>
-						Trials of {player.name}
+						{say("players.trialsOf", { name: player.name })}
 					</LinkButton>
 				</div>
 			</Section>

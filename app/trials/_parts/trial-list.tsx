@@ -1,7 +1,8 @@
 import Link from "next/link";
 import { DataTable } from "@/app/_ui/data-table";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { Invented } from "@/app/_ui/source-note";
-import { formatDate } from "@/lib/present/dates";
+import { formatDay } from "@/lib/present/dates";
 import type { TrialSummary } from "@/lib/records/trials/data";
 import { shotsPlanned } from "@/lib/trial/order";
 
@@ -14,7 +15,12 @@ const COLUMNS = [
 ] as const;
 
 /** Trials as a table that leads to the table or to the results. */
-export function TrialList({ trials }: { trials: readonly TrialSummary[] }) {
+export async function TrialList({
+	trials,
+}: {
+	trials: readonly TrialSummary[];
+}) {
+	const reader = await readReader();
 	return (
 		<DataTable
 			caption="Trials"
@@ -42,7 +48,7 @@ export function TrialList({ trials }: { trials: readonly TrialSummary[] }) {
 							? `${plan.cues.length} cues, hidden`
 							: plan.cues.map(({ name }) => name).join("; "),
 					shots: `${shotCount} of ${shotsPlanned(plan)}${endedAt === null ? ", running" : ""}`,
-					begun: formatDate(createdAt),
+					begun: formatDay(createdAt, reader),
 				}),
 			)}
 		/>

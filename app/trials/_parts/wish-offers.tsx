@@ -2,7 +2,7 @@ import Link from "next/link";
 import { Notice } from "@/app/_ui/notice";
 import type { FieldName } from "@/lib/forms/fields";
 import { WISH_OF } from "@/lib/forms/trial";
-import { formatDate } from "@/lib/present/dates";
+import { formatDay } from "@/lib/present/dates";
 import { fieldLabel } from "@/lib/present/labels";
 import { wishOffer } from "@/lib/present/trial-words";
 import type { FittingSummary } from "@/lib/records/fittings/data";
@@ -39,8 +39,8 @@ export function WishOffers({
 						<Link href={`/fittings/${wish.fitting.number}/recommendation`}>
 							fitting {wish.fitting.number}
 						</Link>
-						, {formatDate(wish.appliedAt)}. Before: {wish.before ?? "left open"}
-						.
+						, {formatDay(wish.appliedAt, reader)}. Before:{" "}
+						{wish.before ?? "left open"}.
 					</p>
 					<PutBack wishId={wish.id} trialNumber={trial.number} />
 				</Notice>

@@ -22,6 +22,7 @@ export default async function NewTrialPage({
 }: {
 	searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
+	const reader = await readReader();
 	const { player: asked } = await searchParams;
 	const player = typeof asked === "string" ? await getPlayer(asked) : null;
 	if (player === null) {
@@ -35,7 +36,7 @@ export default async function NewTrialPage({
 						label: name,
 						detail:
 							[
-								birthDate && ageWords(birthDate, new Date()),
+								birthDate && ageWords(birthDate, new Date(), reader),
 								isDemo && "invented",
 							]
 								.filter(Boolean)
@@ -45,10 +46,7 @@ export default async function NewTrialPage({
 			</>
 		);
 	}
-	const [{ cues, answer }, reader] = await Promise.all([
-		playerTrials(player.id),
-		readReader(),
-	]);
+	const { cues, answer } = await playerTrials(player.id);
 	const rack = cues.filter(({ isAvailable }) => isAvailable !== false);
 	if (!answer.ok)
 		return (

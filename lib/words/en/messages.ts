@@ -2,13 +2,19 @@ import agreement from "./agreement.json";
 import caution from "./caution.json";
 import checks from "./checks.json";
 import coaching from "./coaching.json";
+import cueView from "./cue-view.json";
+import drawing from "./drawing.json";
+import field from "./field.json";
 import figure from "./figure.json";
+import home from "./home.json";
 import job from "./job.json";
 import jobRefusal from "./job-refusal.json";
 import label from "./label.json";
 import midSentence from "./mid-sentence.json";
 import notice from "./notice.json";
 import offline from "./offline.json";
+import part from "./part.json";
+import players from "./players.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
 import refusal from "./refusal.json";
@@ -22,13 +28,19 @@ export const ENGLISH = {
 	caution,
 	checks,
 	coaching,
+	cueView,
+	drawing,
+	field,
 	figure,
-	job,
+	home,
 	jobRefusal,
+	job,
 	label,
 	midSentence,
 	notice,
 	offline,
+	part,
+	players,
 	problem,
 	quantity,
 	refusal,

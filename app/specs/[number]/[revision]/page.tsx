@@ -12,7 +12,7 @@ import type { SpecContent } from "@/lib/advice/spec";
 import { specToday } from "@/lib/advice/today";
 import type { Outcome } from "@/lib/numerics/outcome";
 import { figureView } from "@/lib/present/advice-view";
-import { formatDate } from "@/lib/present/dates";
+import { formatDay } from "@/lib/present/dates";
 import { specChanges } from "@/lib/present/spec-changes";
 import { getSpecRevision, listRevisions } from "@/lib/records/specs/loaders";
 import type { Reader } from "@/lib/words/reader";
@@ -55,7 +55,7 @@ export default async function SpecPage(props: SpecParams) {
 						Spec {number}, revision {revision} {fitting.isDemo && <Invented />}
 					</>
 				}
-				lead={`For ${fitting.player.name}, saved ${formatDate(createdAt)}.`}
+				lead={`For ${fitting.player.name}, saved ${formatDay(createdAt, reader)}.`}
 				actions={
 					<>
 						<LinkButton look="main" href={`/specs/${number}/${revision}/sheet`}>
@@ -146,7 +146,7 @@ export default async function SpecPage(props: SpecParams) {
 									{row.revision}
 								</Link>
 							),
-						saved: formatDate(row.createdAt),
+						saved: formatDay(row.createdAt, reader),
 						reason: row.reason,
 					}))}
 				/>

@@ -6,7 +6,7 @@ import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
-import { formatDate } from "@/lib/present/dates";
+import { formatDay } from "@/lib/present/dates";
 import { sessionFrom } from "@/lib/records/trials/question";
 import { analyseTrial } from "@/lib/trial/analysis";
 import { playerTrials, type TrialParams, trialOf } from "../../_parts/loaders";
@@ -46,7 +46,7 @@ export default async function ResultsPage(props: TrialParams) {
 				lead={
 					<>
 						<Link href={`/players/${player.id}`}>{player.name}</Link>,{" "}
-						{formatDate(trial.createdAt)}, {shots.length} of{" "}
+						{formatDay(trial.createdAt, reader)}, {shots.length} of{" "}
 						{session.plannedShots} shots{isRunning ? ", still running" : ""}.
 					</>
 				}

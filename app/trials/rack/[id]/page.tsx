@@ -28,7 +28,7 @@ export default async function RackCuePage(props: Params) {
 			<PageHead
 				title={
 					<>
-						{cue.name} {cue.isDemo && <Invented>Invented</Invented>}
+						{cue.name} {cue.isDemo && <Invented />}
 					</>
 				}
 				lead={

@@ -17,15 +17,18 @@ export const GET = specDownload(
 		const chosen = readerOfRequest(request);
 		const reader = inSystem(chosen, query.units ?? chosen.system);
 		const pdf = await sheetPdf({
-			head: sheetHead({
-				number,
-				revision,
-				latestRevision,
-				fittingNumber: fitting.number,
-				playerName: fitting.player.name,
-				savedAt: createdAt,
-				modelVersion: content.modelVersion,
-			}),
+			head: sheetHead(
+				{
+					number,
+					revision,
+					latestRevision,
+					fittingNumber: fitting.number,
+					playerName: fitting.player.name,
+					savedAt: createdAt,
+					modelVersion: content.modelVersion,
+				},
+				reader,
+			),
 			isInvented: fitting.isDemo,
 			build: buildFromSpec(content),
 			reader,

@@ -32,15 +32,18 @@ export default async function SheetPage(props: SpecParams) {
 	const { number, revision, latestRevision, fitting, content, createdAt } =
 		await specOf(props);
 	const reader = await readReader();
-	const head = sheetHead({
-		number,
-		revision,
-		latestRevision,
-		fittingNumber: fitting.number,
-		playerName: fitting.player.name,
-		savedAt: createdAt,
-		modelVersion: content.modelVersion,
-	});
+	const head = sheetHead(
+		{
+			number,
+			revision,
+			latestRevision,
+			fittingNumber: fitting.number,
+			playerName: fitting.player.name,
+			savedAt: createdAt,
+			modelVersion: content.modelVersion,
+		},
+		reader,
+	);
 	const origin = originOf(await headers());
 	return (
 		<>
