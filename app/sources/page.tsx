@@ -5,28 +5,39 @@ import { PageHead, Section } from "@/app/_ui/section";
 import { MODEL_VERSION } from "@/lib/advice/version";
 import { constantGroups, sourceRows } from "@/lib/present/sources-view";
 
-export const metadata: Metadata = { title: "Sources" };
+export async function generateMetadata(): Promise<Metadata> {
+	return { title: (await readReader()).say("sources.name") };
+}
+
+const OF_PUBLICATION = ["title", "publisher", "year", "seen"] as const;
+const OF_CONSTANT = [
+	"name",
+	"value",
+	"spread",
+	"standing",
+	"source",
+	"locator",
+] as const;
 
 export default async function SourcesPage() {
 	const reader = await readReader();
+	const { say } = reader;
 	return (
 		<>
 			<PageHead
-				title="Sources and assumptions"
-				lead={`What the figures rest on, generated from the tables the models read (models ${MODEL_VERSION}). The computations are open: see the OpenAPI document.`}
-				actions={<a href="/api/v1/openapi.json">OpenAPI document</a>}
+				title={say("sources.title")}
+				lead={say("sources.lead", { version: MODEL_VERSION })}
+				actions={<a href="/api/v1/openapi.json">{say("sources.openApi")}</a>}
 			/>
-			<Section title="Publications">
+			<Section title={say("sources.publications")}>
 				<DataTable
-					caption="Publications"
+					caption={say("sources.publications")}
 					captionHidden
-					columns={[
-						{ key: "title", label: "Title" },
-						{ key: "publisher", label: "Publisher" },
-						{ key: "year", label: "Year" },
-						{ key: "seen", label: "How it was seen" },
-					]}
-					rows={sourceRows().map((row) => ({ ...row }))}
+					columns={OF_PUBLICATION.map((key) => ({
+						key,
+						label: say(`sources.publication.${key}`),
+					}))}
+					rows={sourceRows(reader).map((row) => ({ ...row }))}
 					rowKey="id"
 				/>
 			</Section>
@@ -35,14 +46,10 @@ export default async function SourcesPage() {
 					<DataTable
 						caption={title}
 						captionHidden
-						columns={[
-							{ key: "name", label: "What" },
-							{ key: "value", label: "Value" },
-							{ key: "spread", label: "Spread (1 SD)" },
-							{ key: "standing", label: "Standing" },
-							{ key: "source", label: "Source" },
-							{ key: "locator", label: "Where" },
-						]}
+						columns={OF_CONSTANT.map((key) => ({
+							key,
+							label: say(`sources.constant.${key}`),
+						}))}
 						rows={rows.map((row) => ({ ...row }))}
 					/>
 				</Section>

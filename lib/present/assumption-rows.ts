@@ -7,7 +7,8 @@ import * as trial from "@/lib/trial/assumptions";
 
 /** One assumed number, or choice, of a model. */
 export interface Assumption {
-	readonly name: string;
+	/** What it is of, the widest first, in plain lower-case words: ["shoulder yaw", "side on"]. */
+	readonly path: readonly string[];
 	readonly value: number | string | readonly (number | string)[];
 	readonly sd: number | null;
 	readonly unit: string;
@@ -89,19 +90,23 @@ const isAssumed = (
 	"value" in value && "sd" in value && Object.keys(value).length === 2;
 
 function rowsOf(p: {
-	name: string;
+	path: readonly string[];
 	value: unknown;
 	unit: string;
 	rest: Rest;
 }): Assumption[] {
-	const { name, value, unit, rest } = p;
-	const row = { name, unit, sd: null, ...rest };
+	const { path, value, unit, rest } = p;
+	const row = { path, unit, sd: null, ...rest };
 	if (isPlain(value)) return [{ ...row, value }];
 	if (typeof value !== "object" || value === null) return [];
 	if (Array.isArray(value)) {
 		if (value.every(isPlain)) return [{ ...row, value }];
 		return value.flatMap((inner, i) =>
-			rowsOf({ ...p, name: `${name} ${i + 1}`, value: inner }),
+			rowsOf({
+				...p,
+				path: [...path.slice(0, -1), `${path.at(-1)} ${i + 1}`],
+				value: inner,
+			}),
 		);
 	}
 	if (isAssumed(value)) return [{ ...row, value: value.value, sd: value.sd }];
@@ -109,7 +114,7 @@ function rowsOf(p: {
 		const { words, unit: own } = read(key);
 		return rowsOf({
 			...p,
-			name: words === "" ? name : `${name}, ${words}`,
+			path: words === "" ? path : [...path, words],
 			value: inner,
 			unit: own ?? unit,
 		});
@@ -123,7 +128,7 @@ export const assumptionsIn = (
 	Object.entries(ASSUMED_IN[file]).flatMap(([key, value]) => {
 		const { words, unit } = read(key);
 		return rowsOf({
-			name: words.charAt(0).toUpperCase() + words.slice(1),
+			path: [words],
 			value,
 			unit: unit ?? "",
 			rest: RESTING_ON[key] ?? JUDGED,

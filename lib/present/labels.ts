@@ -10,6 +10,7 @@ import type {
 import { isWood } from "@/lib/cue/materials";
 import { type FieldName, noteOn } from "@/lib/forms/fields";
 import { CHOICES, type MeasureName } from "@/lib/forms/fitting-input";
+import { CITATIONS, type CitationId } from "@/lib/reference/citations";
 import type { MetalId } from "@/lib/reference/metals";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
@@ -62,6 +63,10 @@ export const surenessLabel = (sureness: Sureness, { say }: Reader): string =>
 	say(`label.sureness.${sureness}`);
 export const criterionLabel = (id: CriterionId, { say }: Reader): string =>
 	say(`label.criterion.${id}`);
+
+/** A publication keeps its title; what is no publication is named in the reader’s language. */
+export const citationTitle = (id: CitationId, reader: Reader): string =>
+	sayOr(`citation.${id}`, CITATIONS[id].title, reader);
 
 /** A published equipment rule a build is checked against; an unknown one is named as it is. */
 export const ruleLabel = (rule: string, reader: Reader): string =>

@@ -1,17 +1,20 @@
 import { READING_SD_MM } from "@/lib/player/measures";
 import { CITATIONS, type CitationId } from "@/lib/reference/citations";
 import type { SourcedConstant } from "@/lib/reference/estimate";
-import { METALS } from "@/lib/reference/metals";
-import { GAMES } from "@/lib/reference/rules";
+import { METALS, type MetalId } from "@/lib/reference/metals";
+import { GAMES, type GameId } from "@/lib/reference/rules";
 import { WOODS } from "@/lib/reference/woods";
-import type { Reader } from "@/lib/words/reader";
-import {
-	type ASSUMED_IN,
-	type Assumption,
-	assumptionsIn,
-} from "./assumption-rows";
+import type { MessageKey, Reader } from "@/lib/words/reader";
+import { type Assumption, assumptionsIn } from "./assumption-rows";
 import { formatNumber } from "./figures";
-import { basisLabel } from "./labels";
+import {
+	basisLabel,
+	citationTitle,
+	gameName,
+	metalName,
+	woodName,
+} from "./labels";
+import { capital } from "./lists";
 
 /** One constant as the sources page prints it. */
 export interface ConstantRow {
@@ -30,10 +33,48 @@ export interface ConstantGroup {
 
 const decimalsOf = (value: number): number =>
 	Number.isInteger(value) ? 0 : Math.abs(value) < 10 ? 4 : 2;
-const trimmed = (value: number, reader: Reader): string =>
-	formatNumber(value, reader, decimalsOf(value))
-		.replace(/(\.\d*?)0+$/, "$1")
-		.replace(/\.$/, "");
+
+/** A number without zeros at the end of its decimals. */
+function trimmed(value: number, reader: Reader): string {
+	const [, decimals = ""] = String(
+		Number(value.toFixed(decimalsOf(value))),
+	).split(".");
+	return formatNumber(value, reader, decimals.length);
+}
+
+/** A message where there is one for what the tables hold, otherwise as the tables have it. */
+const sayOr = (key: string, otherwise: string, { say }: Reader): string =>
+	say.has(key as MessageKey) ? say(key as MessageKey) : otherwise;
+
+/** A name or choice in a table, in plain lower-case words, with its place in a list behind it. */
+function plainWords(words: string, reader: Reader): string {
+	const [, name = words, place = ""] = /^(.*?)( \d+)?$/.exec(words) ?? [];
+	return sayOr(`constant.${name}`, name, reader) + place;
+}
+
+const nameOf = (path: readonly string[], reader: Reader): string =>
+	capital(path.map((words) => plainWords(words, reader)).join(", "));
+
+/** "lengthMm" in plain lower-case words. */
+const wordsOf = (key: string): string =>
+	key
+		.replace(/(Mm|KgM3|GPa|G|PerPct|Pct)$/, "")
+		.replace(/12$/, " at 12 % moisture")
+		.replace(/([A-Z])/g, " $1")
+		.toLowerCase();
+
+const unitName = (unit: string, reader: Reader): string =>
+	unit === "" ? "" : sayOr(`constantUnit.${unit}`, unit, reader);
+
+/** Where in a source a figure stands. */
+const locatorText = (locator: string, reader: Reader): string =>
+	locator === "" ? "" : sayOr(`locator.${slugOf(locator)}`, locator, reader);
+
+const slugOf = (text: string): string =>
+	text
+		.toLowerCase()
+		.replace(/[^0-9a-z]+/g, "-")
+		.replace(/^-|-$/g, "");
 
 function rowOf(
 	name: string,
@@ -41,37 +82,33 @@ function rowOf(
 	reader: Reader,
 ): ConstantRow {
 	const { value, unit, sd, standing, source, locator, fromMemory } = constant;
+	const basis = basisLabel(standing, reader);
 	return {
 		name,
-		value: `${trimmed(value, reader)} ${unit}`.trim(),
+		value: `${trimmed(value, reader)} ${unitName(unit, reader)}`.trim(),
 		spread: sd === 0 ? "" : `± ${trimmed(sd, reader)}`,
-		standing:
-			basisLabel(standing, reader) + (fromMemory ? " (from memory)" : ""),
-		source: CITATIONS[source].title,
-		locator,
+		standing: fromMemory
+			? reader.say("sources.fromMemory", { standing: basis })
+			: basis,
+		source: citationTitle(source, reader),
+		locator: locatorText(locator, reader),
 	};
 }
 
-const ASSUMED_TITLES: Readonly<Record<keyof typeof ASSUMED_IN, string>> = {
-	stance: "Assumptions of the stance",
-	advice: "Judgements of the advice",
-	trial: "Assumptions about trials",
-};
-
 /** One assumption of a model; a whole number's decimals are not written. */
 function assumptionRow(one: Assumption, reader: Reader): ConstantRow {
-	const { name, value, sd, unit, standing, source } = one;
+	const { path, value, sd, unit, standing, source } = one;
 	const written = (single: number | string): string =>
 		typeof single === "number"
 			? trimmed(single, reader)
-			: single.replaceAll("-", " ");
+			: plainWords(single.replaceAll("-", " "), reader);
 	const values = typeof value === "object" ? value : [value];
 	return {
-		name,
-		value: `${values.map(written).join("; ")} ${unit}`.trim(),
+		name: nameOf(path, reader),
+		value: `${values.map(written).join("; ")} ${unitName(unit, reader)}`.trim(),
 		spread: sd === null ? "" : `± ${trimmed(sd, reader)}`,
 		standing: basisLabel(standing, reader),
-		source: CITATIONS[source].title,
+		source: citationTitle(source, reader),
 		locator: "",
 	};
 }
@@ -85,74 +122,67 @@ const isConstant = (value: unknown): value is SourcedConstant =>
 
 /** Every sourced constant inside an object, named by its path in plain words. */
 function constantsIn(
-	name: string,
+	thing: string,
 	value: unknown,
 	reader: Reader,
+	path: readonly string[] = [],
 ): ConstantRow[] {
-	if (isConstant(value)) return [rowOf(name, value, reader)];
+	if (isConstant(value)) {
+		const name = path.map((key) => plainWords(wordsOf(key), reader));
+		return [rowOf([thing, ...name].join(", "), value, reader)];
+	}
 	if (typeof value !== "object" || value === null || Array.isArray(value))
 		return [];
 	return Object.entries(value).flatMap(([key, inner]) =>
-		constantsIn(
-			`${name}, ${key
-				.replace(/(Mm|KgM3|GPa|G|PerPct|Pct)$/, "")
-				.replace(/12$/, " at 12 % moisture")
-				.replace(/([A-Z])/g, " $1")
-				.toLowerCase()}`,
-			inner,
-			reader,
-		),
+		constantsIn(thing, inner, reader, [...path, key]),
 	);
 }
 
 /** All constants behind the figures, generated from the tables the models read. */
 export function constantGroups(reader: Reader): ConstantGroup[] {
+	const { say } = reader;
 	return [
 		{
-			title: "Woods",
+			title: say("sources.group.woods"),
 			rows: Object.values(WOODS).flatMap((wood) =>
-				constantsIn(`${wood.name} (${wood.latin})`, { ...wood }, reader),
+				constantsIn(
+					`${woodName(wood.id, reader)} (${wood.latin})`,
+					{ ...wood },
+					reader,
+				),
 			),
 		},
 		{
-			title: "Metals",
-			rows: Object.values(METALS).flatMap((metal) =>
-				constantsIn(metal.name, { ...metal }, reader),
+			title: say("sources.group.metals"),
+			rows: (Object.keys(METALS) as MetalId[]).flatMap((id) =>
+				constantsIn(metalName(id, reader), { ...METALS[id] }, reader),
 			),
 		},
 		{
-			title: "Games and their rules",
-			rows: Object.values(GAMES).flatMap((game) =>
-				constantsIn(game.name, { ...game }, reader),
+			title: say("sources.group.games"),
+			rows: (Object.keys(GAMES) as GameId[]).flatMap((id) =>
+				constantsIn(gameName(id, reader), { ...GAMES[id] }, reader),
 			),
 		},
 		{
-			title: "Readings",
+			title: say("sources.group.readings"),
 			rows: Object.entries(READING_SD_MM).map(([name, sd]) => ({
-				name: `One reading of ${name
-					.replace(/Mm$/, "")
-					.replace(/([A-Z])/g, " $1")
-					.toLowerCase()}`,
+				name: say("sources.reading", {
+					measure: plainWords(wordsOf(name), reader),
+				}),
 				value: "",
 				spread: `± ${trimmed(sd, reader)} mm`,
 				standing: basisLabel("assumed", reader),
-				source: CITATIONS["project-judgement"].title,
+				source: citationTitle("project-judgement", reader),
 				locator: "",
 			})),
 		},
 		...(["stance", "advice", "trial"] as const).map((file) => ({
-			title: ASSUMED_TITLES[file],
+			title: say(`sources.group.${file}`),
 			rows: assumptionsIn(file).map((one) => assumptionRow(one, reader)),
 		})),
 	];
 }
-
-const SEEN_WORDS = {
-	read: "text or data read",
-	secondary: "seen in a quotation of it",
-	memory: "recalled, not verified",
-	none: "no publication",
-} as const;
 
 export interface SourceRow {
 	readonly id: CitationId;
@@ -162,14 +192,15 @@ export interface SourceRow {
 	readonly seen: string;
 }
 
-export const sourceRows = (): SourceRow[] =>
+/** Every publication; titles and publishers stay in their own language. */
+export const sourceRows = (reader: Reader): SourceRow[] =>
 	(Object.keys(CITATIONS) as CitationId[]).map((id) => {
-		const { title, publisher, year, seen } = CITATIONS[id];
+		const { publisher, year, seen } = CITATIONS[id];
 		return {
 			id,
-			title,
+			title: citationTitle(id, reader),
 			publisher,
 			year: year === null ? "" : String(year),
-			seen: SEEN_WORDS[seen],
+			seen: reader.say(`sources.seen.${seen}`),
 		};
 	});

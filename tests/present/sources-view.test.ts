@@ -9,7 +9,8 @@ import { constantGroups, sourceRows } from "@/lib/present/sources-view";
 import { CITATIONS } from "@/lib/reference/citations";
 import * as stance from "@/lib/stance/assumptions";
 import * as trial from "@/lib/trial/assumptions";
-import { METRIC } from "../support/readers";
+import type { MessageKey } from "@/lib/words/reader";
+import { METRIC, reading } from "../support/readers";
 
 const FILES = Object.keys(ASSUMED_IN) as (keyof typeof ASSUMED_IN)[];
 
@@ -80,5 +81,36 @@ describe("assumptions on the sources page", () => {
 });
 
 test("every citation is listed once", () => {
-	expect(sourceRows().map(({ id }) => id)).toEqual(Object.keys(CITATIONS));
+	expect(sourceRows(METRIC).map(({ id }) => id)).toEqual(
+		Object.keys(CITATIONS),
+	);
+});
+
+test("nothing on the page but titles and bare figures is left in English", () => {
+	const german = reading("metric", "de");
+	const missed: string[] = [];
+	const noting = Object.assign(
+		((...given: Parameters<typeof german.say>) =>
+			german.say(...given)) as typeof german.say,
+		{
+			has: (key: MessageKey) => {
+				if (!german.say.has(key)) missed.push(key);
+				return german.say.has(key);
+			},
+		},
+	);
+	const reader = { ...german, say: noting };
+	expect(constantGroups(reader)).toEqual(constantGroups(german));
+	expect(sourceRows(reader)).toEqual(sourceRows(german));
+	expect(missed).toContain("citation.wood-handbook-2021");
+	const left = [...new Set(missed)].filter(
+		(key) => !key.startsWith("citation."),
+	);
+	expect(left.filter((key) => key.startsWith("constant."))).toEqual([]);
+	// Units of measure, and figures with no word in them.
+	expect(
+		left
+			.filter((key) => !key.startsWith("constantUnit."))
+			.filter((key) => /[a-z]{4}/.test(key.replace("locator.", ""))),
+	).toEqual([]);
 });

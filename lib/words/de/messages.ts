@@ -2,15 +2,19 @@ import type { Messages } from "@/lib/words/reader";
 import agreement from "./agreement.json";
 import caution from "./caution.json";
 import checks from "./checks.json";
+import citation from "./citation.json";
 import coaching from "./coaching.json";
+import constantUnit from "./constant-unit.json";
+import constant from "./constant.json";
 import cueView from "./cue-view.json";
 import drawing from "./drawing.json";
 import field from "./field.json";
 import figure from "./figure.json";
 import home from "./home.json";
-import job from "./job.json";
 import jobRefusal from "./job-refusal.json";
+import job from "./job.json";
 import label from "./label.json";
+import locator from "./locator.json";
 import midSentence from "./mid-sentence.json";
 import notice from "./notice.json";
 import offline from "./offline.json";
@@ -22,13 +26,17 @@ import refusal from "./refusal.json";
 import settingRefusal from "./setting-refusal.json";
 import settings from "./settings.json";
 import shell from "./shell.json";
+import sources from "./sources.json";
 import workshop from "./workshop.json";
 
 export const GERMAN: Messages = {
 	agreement,
 	caution,
 	checks,
+	citation,
 	coaching,
+	constantUnit,
+	constant,
 	cueView,
 	drawing,
 	field,
@@ -37,6 +45,7 @@ export const GERMAN: Messages = {
 	jobRefusal,
 	job,
 	label,
+	locator,
 	midSentence,
 	notice,
 	offline,
@@ -48,5 +57,6 @@ export const GERMAN: Messages = {
 	settingRefusal,
 	settings,
 	shell,
+	sources,
 	workshop,
 };
