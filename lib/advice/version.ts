@@ -1,2 +1,2 @@
 /** Stored with every advice: raised whenever a model or a judgement changes a computed number. */
-export const MODEL_VERSION = "2026.11.3";
+export const MODEL_VERSION = "2026.11.4";

@@ -133,4 +133,5 @@ export const DEFAULT_SETTINGS: Settings = {
 	stock: { basis: "invented", woods: [] },
 	prices,
 	leadTimes,
+	evidence: {},
 };

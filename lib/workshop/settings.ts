@@ -12,7 +12,7 @@ import type { WoodId } from "@/lib/reference/woods";
 import type { UnitSystem } from "@/lib/units/quantity";
 import type { LeadTimes } from "./lead-time";
 import { type Prices, priceListOf } from "./prices";
-import { densitiesOf, type Stock } from "./stock";
+import { densitiesOf, type EvidenceByWood, type Stock } from "./stock";
 
 type Range = readonly [number, number];
 
@@ -106,6 +106,8 @@ export interface Settings {
 	readonly stock: Stock;
 	readonly prices: Prices;
 	readonly leadTimes: LeadTimes;
+	/** What the workshop's own finished cues say of its woods, as it counts today. */
+	readonly evidence: EvidenceByWood;
 }
 
 /** The name under which `Settings` holds a kind. */
@@ -143,10 +145,11 @@ export function inForce<
 	return best;
 }
 
-/** What the settings say to a computation: catalogue, measured densities and prices. */
+/** What the settings say to a computation: catalogue, measured and learnt densities, prices. */
 export const offerOf = ({
 	catalogue,
 	stock,
+	evidence,
 	prices,
 }: Settings): WorkshopOffer => ({
 	basis: catalogue.basis,
@@ -159,6 +162,6 @@ export const offerOf = ({
 	lengthMm: catalogue.lengthMm,
 	buttDiameterMm: catalogue.buttDiameterMm,
 	tipDiameterMm: catalogue.tipDiameterMm,
-	densities: densitiesOf(stock),
+	densities: densitiesOf(stock, evidence),
 	priceList: priceListOf(prices),
 });

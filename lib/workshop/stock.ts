@@ -1,6 +1,7 @@
 import type { BilletDensities, BilletDensity } from "@/lib/cue/design";
 import { REFERENCE_MOISTURE_PCT } from "@/lib/cue/moisture";
-import { WOODS, type WoodId } from "@/lib/reference/woods";
+import type { WoodId } from "@/lib/reference/woods";
+import { type DensityReading, tableDensity, woodBand } from "./wood-evidence";
 
 /** One billet as it was weighed: its density read off, or mass and volume to work it out from. */
 export type StockBillet = {
@@ -52,46 +53,77 @@ export interface StockDensity extends BilletDensity {
 	readonly weighedCount: number;
 }
 
+/** What finished cues said of the woods, see wood-evidence.ts. */
+export type EvidenceByWood = Readonly<
+	Partial<Record<WoodId, readonly DensityReading[]>>
+>;
+
 /**
- * Density of the billet that a cue will be made of, drawn from those at hand: the mean of the weighed
- * ones, and as spread
- * - for a weighed billet that of the weighed ones about their mean, Σ(x − m)²/n;
- * - for one not yet weighed √(1 + 1/n) times the spread pooled with the published one, which counts as
- *   one further billet: (σ² + Σ(x − m)²)/n (predictive spread of a normal sample);
- * in the shares of weighed and unweighed ones, each with the error of weighing. Null where nothing was
- * weighed or stated.
+ * Density of the billet that a cue will be made of, drawn from those at hand: in the shares of weighed
+ * and unweighed ones
+ * - for a weighed billet the mean of those and their spread about it, Σ(x − m)²/n, with the error of
+ *   weighing;
+ * - for one not yet weighed the band of the wood after the weighed ones and the finished cues.
+ * Null where nothing was weighed, stated or learnt.
  */
-export function densityOfStock(stock: StockWood): StockDensity | null {
+export function densityOfStock(
+	stock: StockWood,
+	evidence: readonly DensityReading[] = [],
+): StockDensity | null {
 	const n = stock.billets.length;
-	if (n === 0) return stock.stated && { ...stock.stated, weighedCount: 0 };
+	const { stated } = stock;
+	if (n === 0 && evidence.length === 0)
+		return stated && { ...stated, weighedCount: 0 };
 	const values = stock.billets.map(billetKgM3);
+	const { next } = woodBand(
+		n === 0 && stated !== null ? stated : tableDensity(stock.wood),
+		[...values.map((kgM3) => ({ kgM3, sd: WEIGHING_CV * kgM3 })), ...evidence],
+	);
+	if (n === 0) return { ...next, weighedCount: 0 };
 	const mean = values.reduce((sum, value) => sum + value, 0) / n;
 	const squares = values.reduce((sum, value) => sum + (value - mean) ** 2, 0);
-	const published = WOODS[stock.wood].density12KgM3.sd;
-	const unweighedShare =
-		Math.max(0, stock.count - n) / Math.max(stock.count, n);
-	const variance =
-		((1 - unweighedShare) * squares) / n +
-		unweighedShare * (1 + 1 / n) * ((published ** 2 + squares) / n) +
-		(WEIGHING_CV * mean) ** 2;
-	return { kgM3: mean, sd: Math.sqrt(variance), weighedCount: n };
+	const unweighed = Math.max(0, stock.count - n);
+	return {
+		...mixed([
+			{
+				weight: n,
+				density: {
+					kgM3: mean,
+					sd: Math.sqrt(squares / n + (WEIGHING_CV * mean) ** 2),
+				},
+			},
+			...(unweighed > 0 ? [{ weight: unweighed, density: next }] : []),
+		]),
+		weighedCount: n,
+	};
 }
 
 /**
- * The densities a computation takes from the stock. Several entries of one wood are mixed by how many
- * billets each has: m = Σwm, s² = Σw(s² + m²) − m² (law of total variance).
+ * The densities a computation takes: from the stock, and from what finished cues said of a wood, at hand
+ * or not. Several entries of one wood are mixed by how many billets each has: m = Σwm,
+ * s² = Σw(s² + m²) − m² (law of total variance).
  */
-export function densitiesOf({ woods }: Stock): BilletDensities {
+export function densitiesOf(
+	{ woods }: Stock,
+	evidence: EvidenceByWood = {},
+): BilletDensities {
 	const byWood = new Map<
 		WoodId,
 		{ weight: number; density: BilletDensity }[]
 	>();
 	for (const entry of woods) {
-		const density = densityOfStock(entry);
+		const density = densityOfStock(entry, evidence[entry.wood]);
 		if (density === null) continue;
 		const entries = byWood.get(entry.wood) ?? [];
 		entries.push({ weight: entry.count, density });
 		byWood.set(entry.wood, entries);
+	}
+	for (const wood of Object.keys(evidence) as WoodId[]) {
+		const readings = evidence[wood] ?? [];
+		if (readings.length > 0 && !byWood.has(wood))
+			byWood.set(wood, [
+				{ weight: 1, density: woodBand(tableDensity(wood), readings).next },
+			]);
 	}
 	return Object.fromEntries(
 		[...byWood].map(([wood, entries]) => [wood, mixed(entries)]),

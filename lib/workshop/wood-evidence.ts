@@ -46,8 +46,8 @@ export const tableDensity = (wood: WoodId): BilletDensity => {
 };
 
 /**
- * The band after some readings, in whatever order; without any it is what it starts from. Throws
- * RangeError where that has no spread.
+ * The band after some readings, in whatever order; without any, or from a density known without
+ * spread, it is what it starts from.
  */
 export function woodBand(
 	from: BilletDensity,
@@ -56,12 +56,12 @@ export function woodBand(
 	const { betweenWorkshops, degrees } = WOOD_PRIOR;
 	const meanSd = from.sd * Math.sqrt(betweenWorkshops);
 	const spread = from.sd * Math.sqrt(1 - betweenWorkshops);
-	if (readings.length === 0)
+	if (readings.length === 0 || from.sd === 0)
 		return {
 			next: from,
 			mean: { kgM3: from.kgM3, sd: meanSd },
 			spreadKgM3: spread,
-			readings: 0,
+			readings: readings.length,
 		};
 	const found = momentsOf(
 		populationAfter(

@@ -12,6 +12,7 @@ import {
 	type StockWood,
 	WEIGHING_CV,
 } from "@/lib/workshop/stock";
+import { tableDensity, woodBand } from "@/lib/workshop/wood-evidence";
 
 const weighed = (densityKgM3: number): StockBillet => ({
 	label: "",
@@ -85,21 +86,45 @@ describe("the billets at hand", () => {
 			const values = Array.from({ length: copies }, () => [640, 680]).flat();
 			return there(densityOfStock(stock(values, { count: 10_000 }))).sd;
 		};
-		const theirs = Math.hypot(20, WEIGHING_CV * 660);
+		// The billets themselves: their readings' spread of 20 less the error of weighing.
+		const theirs = Math.sqrt(20 ** 2 - (WEIGHING_CV * 660) ** 2);
 		expect(of(1)).toBeGreaterThan(of(4));
 		expect(of(4)).toBeGreaterThan(of(40));
-		expect(of(100)).toBeGreaterThan(theirs);
-		expect(of(100)).toBeLessThan(1.05 * theirs);
+		expect(Math.abs(of(100) / theirs - 1)).toBeLessThan(0.05);
 	});
 
-	test("one weighed of many: √2 of the published spread stands for the rest", () => {
-		const many = there(densityOfStock(stock([650], { count: 10_000 })));
-		const published = WOODS["white-ash"].density12KgM3.sd;
-		expect(many.kgM3).toBe(650);
-		expect(many.sd).toBeCloseTo(
-			Math.hypot(Math.SQRT2 * published, WEIGHING_CV * 650),
-			1,
+	test("one weighed of many: the rest have the wood's band after that one reading", () => {
+		const many = there(densityOfStock(stock([650], { count: 1e9 })));
+		const { next } = woodBand(tableDensity("white-ash"), [
+			{ kgM3: 650, sd: WEIGHING_CV * 650 },
+		]);
+		expect(many.kgM3).toBeCloseTo(next.kgM3, 5);
+		expect(many.sd).toBeCloseTo(next.sd, 5);
+		expect(many.kgM3).toBeGreaterThan(650);
+		expect(many.sd).toBeLessThan(WOODS["white-ash"].density12KgM3.sd);
+	});
+
+	test("finished cues narrow the billets not yet weighed, and a wood that is not in stock", () => {
+		const evidence = Array.from({ length: 12 }, (_, i) => ({
+			kgM3: 720 + 12 * (i % 3),
+			sd: 9,
+		}));
+		const alone = there(densityOfStock(stock([650], { count: 20 })));
+		const taught = there(densityOfStock(stock([650], { count: 20 }), evidence));
+		expect(taught.sd).toBeLessThan(alone.sd);
+		expect(taught.kgM3).toBeGreaterThan(alone.kgM3);
+		const allWeighed = stock([650, 660]);
+		expect(densityOfStock(allWeighed, evidence)).toEqual(
+			densityOfStock(allWeighed),
 		);
+		expect(
+			densitiesOf({ basis: "workshop", woods: [] }, { "white-ash": evidence }),
+		).toEqual({
+			"white-ash": woodBand(tableDensity("white-ash"), evidence).next,
+		});
+		expect(
+			densitiesOf({ basis: "workshop", woods: [] }, { "white-ash": [] }),
+		).toEqual({});
 	});
 
 	test("none weighed: what is stated, or nothing", () => {

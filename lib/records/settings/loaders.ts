@@ -7,6 +7,7 @@ import {
 	type SettingRecord,
 	toSetting,
 } from "@/lib/records/settings/data";
+import { evidenceByWood } from "@/lib/records/wood-evidence/loaders";
 import { DEFAULT_SETTINGS } from "@/lib/workshop/default-settings";
 import {
 	inForce,
@@ -22,7 +23,10 @@ export function today(now = new Date()): string {
 	return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
 }
 
-/** The settings as they hold on a day; what was never set is the invented default. */
+/**
+ * The settings as they hold on a day, what was never set as the invented default, with what finished
+ * cues say of the woods by now.
+ */
 export async function settingsOn(onDate: string): Promise<CurrentSettings> {
 	const stubs = await database().settingVersion.findMany({
 		where: { validFrom: { lte: onDate } },
@@ -49,6 +53,7 @@ export async function settingsOn(onDate: string): Promise<CurrentSettings> {
 		stock: contentOf("stock"),
 		prices: contentOf("prices"),
 		leadTimes: contentOf("lead-times"),
+		evidence: await evidenceByWood(),
 		versions: Object.fromEntries(
 			SETTING_KINDS.map((kind, i) => [kind, chosen[i]?.version ?? 0]),
 		) as CurrentSettings["versions"],
