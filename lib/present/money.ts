@@ -1,5 +1,5 @@
 import type { Reader } from "@/lib/words/reader";
-import { formatNumber } from "./figures";
+import { formatNumber, formatNumberBand } from "./figures";
 
 /** In what an amount of minor units is. */
 export interface Currency {
@@ -36,6 +36,22 @@ export const formatAmountDifference = (
 	money: Currency,
 	reader: Reader,
 ): string => (minor > 0 ? "+" : "") + formatAmount(minor, money, reader);
+
+/** "355–434 GBP": in whole units, the low end down and the high end up, so that the band holds what it says. */
+export const formatAmountBand = (
+	{ lowMinor, highMinor }: { lowMinor: number; highMinor: number },
+	{ currency, minorPerUnit }: Currency,
+	reader: Reader,
+): string =>
+	formatNumberBand(
+		{
+			low: Math.floor(lowMinor / minorPerUnit),
+			high: Math.ceil(highMinor / minorPerUnit),
+		},
+		reader,
+		0,
+		NBSP + currency,
+	);
 
 /** "British pounds (GBP)" in the reader's language. */
 export function currencyName(currency: string, { language }: Reader): string {

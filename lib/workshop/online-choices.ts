@@ -269,3 +269,18 @@ const veneersOf = ({
 				wood: veneer,
 				thicknessMm: veneerMm,
 			}));
+
+/** Whether a choice has any bearing on the cue as the others stand: sheets only where there is a veneer. */
+export function isBearing(field: OnlineField, choices: OnlineChoices): boolean {
+	switch (field) {
+		case "wedgeCount":
+			return choices.wedges !== null;
+		case "veneerCount":
+		case "veneerMm":
+			return choices.veneer !== null;
+		case "jointMetal":
+			return choices.layout !== "one-piece" || choices.endPieceMm !== null;
+		default:
+			return true;
+	}
+}

@@ -17,7 +17,7 @@ interface Asked {
 	readonly request?: CueRequest;
 }
 
-/** What a cue comes to with its tip and case. Refuses "not-in-price-list". */
+/** What a cue comes to with its tip and case. Refuses "not-in-price-list" and "extra-not-priced". */
 export function onlinePrice(
 	{ choices, hasAddedWeight, request }: Asked,
 	offer: OnlineOffer,

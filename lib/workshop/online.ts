@@ -238,7 +238,7 @@ function ruleRefusals(
 	)
 		.filter(({ ok }) => !ok)
 		.map(({ rule, field, value, bound, source }) =>
-			refusedAt(fieldOf(field), {
+			refusedAt(choiceBehind(field)[0], {
 				code: "rule-broken",
 				value,
 				...bound,
@@ -251,42 +251,48 @@ const asFindings = (refusals: readonly Refusal[]): readonly Finding[] =>
 	refusals
 		// Said of each choice that needs the hand splice.
 		.filter(({ code }) => code !== "hand-splice-only")
-		.map(({ field, ...refusal }) => refusedAt(fieldOf(field), refusal));
+		.map(({ field, ...refusal }) => {
+			const [choice, code = refusal.code] = choiceBehind(field);
+			return refusedAt(choice, { ...refusal, code });
+		});
 
-/** The choice that a refusal of the models is about. */
-function fieldOf(field: string): OnlineField {
-	const known = FIELD_OF.find(([start]) => field.startsWith(start));
+type Behind = readonly [field: OnlineField, code?: string];
+
+/** The choice that a refusal of the models is about, and what it comes to there where that is something else. */
+function choiceBehind(field: string): Behind {
+	const known = CHOICES_BEHIND.find(([start]) => field.startsWith(start));
 	if (known === undefined) throw new RangeError(`no choice is behind ${field}`);
 	return known[1];
 }
 
 /** By how the name begins, the longer before the shorter. */
-const FIELD_OF: readonly (readonly [string, OnlineField])[] = [
-	["lengthMm", "lengthMm"],
-	["buttDiameterMm", "buttDiameterMm"],
-	["tipDiameterMm", "tipDiameterMm"],
-	["shaftWood", "shaftWood"],
-	["buttWood", "buttWood"],
-	["taper", "taperShape"],
-	["ferrule", "ferruleMetal"],
-	["splicing.pointsBetween", "pointsBetween"],
-	["splicing.points.veneers.", "veneerMm"],
-	["splicing.points.veneers", "veneerCount"],
-	["splicing.points.coreHalfWidthMm", "buttDiameterMm"],
-	["splicing.points", "pointsFromButtMm"],
-	["splicing.frontWedge", "frontWedge"],
-	["splicing.allRound.count", "wedgeCount"],
-	["splicing.allRound", "wedges"],
-	["fittings.jointFromButtMm", "jointFromButtMm"],
-	["fittings.endPieceMm", "endPieceMm"],
-	["fittings.tipHeightMm", "tip"],
-	["fittings.domeRadiusMm", "tipDiameterMm"],
-	["wantedMassG", "massG"],
-	["massG", "massG"],
-	["wantedBalanceFromButtMm", "balanceFromButtMm"],
-	["tip", "tip"],
-	["case", "case"],
-	["densities", "buttWood"],
+const CHOICES_BEHIND: readonly (readonly [string, Behind])[] = [
+	["lengthMm", ["lengthMm"]],
+	["buttDiameterMm", ["buttDiameterMm"]],
+	["tipDiameterMm", ["tipDiameterMm"]],
+	["shaftWood", ["shaftWood"]],
+	["buttWood", ["buttWood"]],
+	["taper", ["taperShape"]],
+	["ferrule", ["ferruleMetal"]],
+	["splicing.pointsBetween", ["pointsBetween", "cannot-be-planed"]],
+	["splicing.points.veneers.", ["veneerMm"]],
+	["splicing.points.veneers", ["veneerCount"]],
+	["splicing.points.coreHalfWidthMm", ["buttDiameterMm", "butt-too-thin"]],
+	["splicing.points.planeAngleDeg", ["pointsFromButtMm", "cannot-be-planed"]],
+	["splicing.points", ["pointsFromButtMm"]],
+	["splicing.frontWedge", ["frontWedge", "cannot-be-planed"]],
+	["splicing.allRound.count", ["wedgeCount"]],
+	["splicing.allRound", ["wedges", "cannot-be-planed"]],
+	["fittings.jointFromButtMm", ["jointFromButtMm"]],
+	["fittings.endPieceMm", ["endPieceMm"]],
+	["fittings.tipHeightMm", ["tip"]],
+	["fittings.domeRadiusMm", ["tipDiameterMm"]],
+	["wantedMassG", ["massG"]],
+	["massG", ["massG"]],
+	["wantedBalanceFromButtMm", ["balanceFromButtMm"]],
+	["tip", ["tip"]],
+	["case", ["case"]],
+	["densities", ["buttWood"]],
 ];
 
 /** A thing said twice of one choice is said once. */

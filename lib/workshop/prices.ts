@@ -111,7 +111,7 @@ export function extraLines(
 		if (name === null) continue;
 		const amountMinor = amountOf(part, name);
 		if (amountMinor === null)
-			refusals.push({ code: "not-in-price-list", field: part, value: name });
+			refusals.push({ code: "extra-not-priced", field: part, value: name });
 		else lines.push({ part, choice: name, count: 1, amountMinor });
 	}
 	return refusals.length > 0 ? { ok: false, refusals } : accept(lines);

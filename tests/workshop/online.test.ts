@@ -346,7 +346,7 @@ describe("guard rails", () => {
 		const cue = assess(choices, offer);
 		expect(cue.price).toBeNull();
 		const finding = cue.findings.find(
-			({ code }) => code === "not-in-price-list",
+			({ code }) => code === "extra-not-priced",
 		);
 		if (finding === undefined) throw new Error("the case has no amount");
 		expect(nearestWay({ cue, finding, offer })?.change).toEqual({ case: null });

@@ -20,6 +20,7 @@ import notice from "./notice.json";
 import offline from "./offline.json";
 import part from "./part.json";
 import players from "./players.json";
+import online from "./online.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
 import refusal from "./refusal.json";
@@ -51,6 +52,7 @@ export const GERMAN: Messages = {
 	offline,
 	part,
 	players,
+	online,
 	problem,
 	quantity,
 	refusal,

@@ -19,6 +19,7 @@ import notice from "./notice.json";
 import offline from "./offline.json";
 import part from "./part.json";
 import players from "./players.json";
+import online from "./online.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
 import refusal from "./refusal.json";
@@ -50,6 +51,7 @@ export const ENGLISH = {
 	offline,
 	part,
 	players,
+	online,
 	problem,
 	quantity,
 	refusal,
