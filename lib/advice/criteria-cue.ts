@@ -107,7 +107,8 @@ export const finish = (): CriterionPart => ({
 export function price(input: CriteriaInput): CriterionPart {
 	const { needs, priceList, maxPriceMinor } = input;
 	const { budget = "middle" } = needs.input;
-	const facts = { budget, currency: priceList.currency, list: priceList.basis };
+	const { currency, minorPerUnit, basis: list } = priceList;
+	const facts = { budget, currency, minorPerUnit, list };
 	const part = {
 		basis: priceList.basis === "workshop" ? "measured" : "assumed",
 		sources: ["common-practice", ...judged],

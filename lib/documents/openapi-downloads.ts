@@ -14,7 +14,7 @@ interface DownloadPath {
 const QUERY_WORDS: Readonly<
 	Record<keyof typeof sheetQuerySchema.shape, string>
 > = {
-	paper: "Size of the sheets",
+	paper: "Size of the sheets; left out, as this workshop has set it",
 	units: "Units of the figures; left out, as this reader chose on the pages",
 };
 

@@ -174,13 +174,23 @@ export interface CriterionRow {
 	readonly sources: string;
 }
 
+/** The money a criterion of price was judged in; none is named by others and by reports from before lists were kept. */
+const moneyIn = ({
+	currency,
+	minorPerUnit,
+}: NonNullable<Criterion["facts"]> = {}): Money | undefined =>
+	typeof currency === "string" && typeof minorPerUnit === "number"
+		? { currency, minorPerUnit }
+		: undefined;
+
 /** What a criterion calls ideal, acceptable and unacceptable, and on what ground. */
 export function criterionRow(
-	{ id, shape, role, weight, basis, sources }: Criterion,
+	{ id, shape, role, weight, basis, sources, facts }: Criterion,
 	reader: Reader,
 ): CriterionRow {
 	const { low, high } = shape;
-	const say = (value: number) => formatMeasure(id, value, reader);
+	const say = (value: number) =>
+		formatMeasure(id, value, reader, moneyIn(facts));
 	const between = (from: number | undefined, to: number | undefined) => {
 		if (from !== undefined && to !== undefined)
 			return say(from) === say(to) ? say(from) : `${say(from)} to ${say(to)}`;

@@ -1,4 +1,5 @@
 import type { Reader } from "@/lib/words/reader";
+import type { Header } from "@/lib/workshop/settings";
 import { formatDay } from "./dates";
 
 export interface SheetHead {
@@ -18,12 +19,15 @@ export function sheetHead(
 		playerName: string;
 		savedAt: Date;
 		modelVersion: string;
+		/** Whose sheet it is. */
+		workshop?: Pick<Header, "name" | "lines" | "contact">;
 	},
 	reader: Reader,
 ): SheetHead {
 	return {
 		title: `Job sheet ${p.number}/${p.revision}`,
 		lines: [
+			...workshopLine(p.workshop),
 			`For ${p.playerName}, fitting ${p.fittingNumber}`,
 			`Saved ${formatDay(p.savedAt, reader)}, models ${p.modelVersion}`,
 		],
@@ -32,4 +36,14 @@ export function sheetHead(
 				? `REPLACED by revision ${p.latestRevision}: do not build from this sheet`
 				: null,
 	};
+}
+
+/** Name, address and contact in one line; none where nothing was set. */
+function workshopLine(
+	workshop: Pick<Header, "name" | "lines" | "contact"> | undefined,
+): string[] {
+	if (workshop === undefined) return [];
+	const { name, lines, contact } = workshop;
+	const line = [name, ...lines, contact].filter(Boolean).join(" · ");
+	return line === "" ? [] : [line];
 }

@@ -32,9 +32,12 @@ const wantedIn = (header: string): Wanted[] =>
 /**
  * The best of the project's languages for an `Accept-Language` header (RFC 9110, section 12.5.4):
  * the highest quality wins, earlier before later; a region falls back on its language, and a language
- * not named on what is said of "*". The first of the project's languages where none is wanted.
+ * not named on what is said of "*". `otherwise` where none is wanted.
  */
-export function languageFor(header: string | null): LanguageId {
+export function languageFor(
+	header: string | null,
+	otherwise: LanguageId = "en",
+): LanguageId {
 	const wanted = wantedIn(header ?? "");
 	const any = wanted.findIndex(({ language }) => language === "*");
 	const [best] = (Object.keys(LANGUAGES) as LanguageId[])
@@ -47,5 +50,5 @@ export function languageFor(header: string | null): LanguageId {
 		})
 		.filter(({ quality }) => quality > 0)
 		.sort((a, b) => b.quality - a.quality || a.place - b.place);
-	return best?.id ?? "en";
+	return best?.id ?? otherwise;
 }

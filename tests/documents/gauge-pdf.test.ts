@@ -13,6 +13,10 @@ import {
 	rulerTicks,
 } from "@/lib/documents/gauge-layout";
 import { renderRingGauge } from "@/lib/documents/gauge-pdf";
+import { today } from "@/lib/records/settings/loaders";
+import { saveSetting } from "@/lib/records/settings/mutations";
+import { DEFAULT_SETTINGS } from "@/lib/workshop/default-settings";
+import { temporaryDatabase } from "../support/database";
 import { type PdfPage, type PdfPath, pdfPages } from "../support/pdf-paths";
 
 const extent = ({ points }: PdfPath, axis: 0 | 1) => {
@@ -137,6 +141,8 @@ describe("layout", () => {
 });
 
 describe("the address", () => {
+	temporaryDatabase();
+
 	const get = (query: string) =>
 		GET(new Request(`http://localhost/gauges/ring${query}`));
 	test("gives A4 where no paper is named, and a PDF", async () => {
@@ -145,6 +151,21 @@ describe("the address", () => {
 		const bytes = new Uint8Array(await response.arrayBuffer());
 		expect(new TextDecoder().decode(bytes.subarray(0, 5))).toBe("%PDF-");
 		expect(pdfPages(bytes)[0]?.heightMm).toBeCloseTo(297, 2);
+	});
+	test("gives the paper the workshop has set where none is named", async () => {
+		const saved = await saveSetting({
+			kind: "header",
+			content: { ...DEFAULT_SETTINGS.header, paper: "letter" },
+			editedFrom: 0,
+			validFrom: today(),
+			by: "Bench",
+			requestKey: crypto.randomUUID(),
+		});
+		expect(saved.ok).toBe(true);
+		const bytes = new Uint8Array(await (await get("")).arrayBuffer());
+		expect(pdfPages(bytes)[0]?.heightMm).toBeCloseTo(279.4, 2);
+		const named = new Uint8Array(await (await get("?paper=a4")).arrayBuffer());
+		expect(pdfPages(named)[0]?.heightMm).toBeCloseTo(297, 2);
 	});
 	test.each(["?paper=a3", "?paper=", "?paper=constructor"])(
 		"%s is refused, naming what it can be",

@@ -2,6 +2,7 @@ import "server-only";
 import { cookies, headers } from "next/headers";
 import type { NextRequest } from "next/server";
 import { cache } from "react";
+import { currentSettings } from "@/lib/records/settings/loaders";
 import { MESSAGES } from "@/lib/words/every-language";
 import { languageFor } from "@/lib/words/languages";
 import { type Manner, type Reader, readerOf } from "@/lib/words/reader";
@@ -17,15 +18,28 @@ import {
 
 type Cookies = Pick<NextRequest["cookies"], "get">;
 
-const preferencesIn = (
+/**
+ * What a reader chose before. Whoever has chosen nothing yet begins as the workshop has set it; the
+ * settings are asked for only then.
+ */
+async function preferencesIn(
 	jar: Cookies,
 	acceptLanguage: string | null,
-): Preferences => ({
-	system: asUnitSystem(jar.get(UNITS_COOKIE)?.value) ?? "metric",
-	language:
-		asLanguage(jar.get(LANGUAGE_COOKIE)?.value) ?? languageFor(acceptLanguage),
-	theme: asTheme(jar.get(THEME_COOKIE)?.value),
-});
+): Promise<Preferences> {
+	const system = asUnitSystem(jar.get(UNITS_COOKIE)?.value);
+	const language = asLanguage(jar.get(LANGUAGE_COOKIE)?.value);
+	const theme = asTheme(jar.get(THEME_COOKIE)?.value);
+	if (system !== null && language !== null) return { system, language, theme };
+	const { header } = await currentSettings();
+	const usual = header.followsDevice
+		? languageFor(acceptLanguage, header.language)
+		: header.language;
+	return {
+		system: system ?? header.units,
+		language: language ?? usual,
+		theme,
+	};
+}
 
 const readerIn = ({ system, language }: Manner): Reader =>
 	readerOf({ system, language }, MESSAGES[language]);
@@ -42,7 +56,10 @@ export const readReader = cache(
 );
 
 /** The reader who sent a request to a route. */
-export const readerOfRequest = (request: NextRequest): Reader =>
+export const readerOfRequest = async (request: NextRequest): Promise<Reader> =>
 	readerIn(
-		preferencesIn(request.cookies, request.headers.get("accept-language")),
+		await preferencesIn(
+			request.cookies,
+			request.headers.get("accept-language"),
+		),
 	);

@@ -81,7 +81,7 @@ async function answerTo(
 	const before = save && (await getFittingById(fittingId));
 	const saved =
 		save && before
-			? await freezeSpec(before, save, readerOfRequest(request))
+			? await freezeSpec(before, save, await readerOfRequest(request))
 			: null;
 	const fitting = await getFittingById(fittingId);
 	if (fitting === null) return { status: "gone" };

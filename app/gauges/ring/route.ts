@@ -1,11 +1,14 @@
 import { PAPERS, type PaperId } from "@/lib/documents/gauge-layout";
 import { renderRingGauge } from "@/lib/documents/gauge-pdf";
+import { currentSettings } from "@/lib/records/settings/loaders";
 
 const isPaper = (text: string): text is PaperId => Object.hasOwn(PAPERS, text);
 
-/** The printed ring gauge: `?paper=a4` (the default) or `?paper=letter`. */
+/** The printed ring gauge: `?paper=a4` or `?paper=letter`, by default as the workshop has set it. */
 export async function GET(request: Request): Promise<Response> {
-	const paper = new URL(request.url).searchParams.get("paper") ?? "a4";
+	const paper =
+		new URL(request.url).searchParams.get("paper") ??
+		(await currentSettings()).header.paper;
 	if (!isPaper(paper))
 		return new Response(
 			`paper: got ${JSON.stringify(paper.slice(0, 40))}; it can be ${Object.keys(PAPERS).join(" or ")}\n`,

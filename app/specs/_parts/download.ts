@@ -7,8 +7,8 @@ import {
 	type ProblemDetails,
 } from "@/lib/forms/problem-details";
 import { getSpecRevision } from "@/lib/records/specs/loaders";
-import { originOf } from "./job-address";
 import { contentOf, type SavedSpec, type SpecParams } from "./loaders";
+import { publicAddress } from "./public-address";
 
 export interface Download {
 	readonly body: string | Uint8Array<ArrayBuffer>;
@@ -44,7 +44,7 @@ export function specDownload<Query extends z.ZodType>(
 		const query = querySchema.safeParse(given);
 		if (!query.success)
 			return problem(invalidRequest(query.error.issues, given));
-		const origin = originOf(request.headers);
+		const origin = await publicAddress(request.headers);
 		if (origin === null) return problem(NO_HOST);
 		const address = addressSchema.safeParse(await params);
 		const saved = address.success

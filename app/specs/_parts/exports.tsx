@@ -3,7 +3,7 @@ import styles from "./exports.module.css";
 
 const FILES = [
 	{
-		path: "sheet.pdf",
+		path: "sheet.pdf?paper=a4",
 		label: "Job sheet, A4",
 		what: "PDF of two pages at most, readable in black and white",
 	},

@@ -17,6 +17,7 @@ import { specChanges } from "@/lib/present/spec-changes";
 import { getSpecRevision, listRevisions } from "@/lib/records/specs/loaders";
 import type { Reader } from "@/lib/words/reader";
 import { Exports } from "../../_parts/exports";
+import { InTodaysSettings } from "../../_parts/in-todays-settings";
 import { contentOf, type SpecParams, specOf } from "../../_parts/loaders";
 
 export async function generateMetadata(props: SpecParams): Promise<Metadata> {
@@ -25,7 +26,11 @@ export async function generateMetadata(props: SpecParams): Promise<Metadata> {
 }
 
 /** A saved spec as it was saved, what changed since the revision before, and the way to the bench. */
-export default async function SpecPage(props: SpecParams) {
+export default async function SpecPage(
+	props: SpecParams & {
+		searchParams: Promise<Record<string, string | string[] | undefined>>;
+	},
+) {
 	const spec = await specOf(props);
 	const {
 		number,
@@ -127,6 +132,12 @@ export default async function SpecPage(props: SpecParams) {
 				</Section>
 			)}
 			<Today today={today} stored={content} reader={reader} />
+			<InTodaysSettings
+				stored={content}
+				address={`/specs/${number}/${revision}`}
+				isAsked={(await props.searchParams).settings === "today"}
+				reader={reader}
+			/>
 			<Exports number={number} revision={revision} />
 			<Section title="Revisions" lead="None of them ever changes.">
 				<DataTable

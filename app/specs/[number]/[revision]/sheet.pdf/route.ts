@@ -3,6 +3,7 @@ import { jobCode } from "@/lib/documents/job-code";
 import { sheetPdf } from "@/lib/documents/sheet-pdf";
 import { sheetQuerySchema } from "@/lib/forms/sheet-query";
 import { sheetHead } from "@/lib/present/sheet-head";
+import { currentSettings } from "@/lib/records/settings/loaders";
 import { inSystem } from "@/lib/words/reader";
 import { buildFromSpec } from "@/lib/workshop/job-content";
 import { specDownload } from "../../../_parts/download";
@@ -14,7 +15,8 @@ export const GET = specDownload(
 	async ({ spec, query, origin, request }) => {
 		const { number, revision, latestRevision, fitting, content, createdAt } =
 			spec;
-		const chosen = readerOfRequest(request);
+		const chosen = await readerOfRequest(request);
+		const { header } = await currentSettings();
 		const reader = inSystem(chosen, query.units ?? chosen.system);
 		const pdf = await sheetPdf({
 			head: sheetHead(
@@ -26,6 +28,7 @@ export const GET = specDownload(
 					playerName: fitting.player.name,
 					savedAt: createdAt,
 					modelVersion: content.modelVersion,
+					workshop: header,
 				},
 				reader,
 			),
@@ -33,7 +36,7 @@ export const GET = specDownload(
 			build: buildFromSpec(content),
 			reader,
 			code: jobCode(jobAddress({ origin, number, revision })),
-			paper: query.paper,
+			paper: query.paper ?? header.paper,
 		});
 		return {
 			body: new Uint8Array(pdf),

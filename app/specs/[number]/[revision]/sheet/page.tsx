@@ -10,17 +10,15 @@ import { Invented } from "@/app/_ui/source-note";
 import { jobCode } from "@/lib/documents/job-code";
 import { sheetHead } from "@/lib/present/sheet-head";
 import { sheetView } from "@/lib/present/sheet-view";
+import { currentSettings } from "@/lib/records/settings/loaders";
 import { buildFromSpec } from "@/lib/workshop/job-content";
 import { CodeFigure } from "../../../_parts/code-figure";
 import { ExportLinks } from "../../../_parts/exports";
-import {
-	isThisMachineOnly,
-	jobAddress,
-	originOf,
-} from "../../../_parts/job-address";
+import { isThisMachineOnly, jobAddress } from "../../../_parts/job-address";
 import { JobSheet } from "../../../_parts/job-sheet";
 import styles from "../../../_parts/job-sheet.module.css";
 import { type SpecParams, specOf } from "../../../_parts/loaders";
+import { publicAddress } from "../../../_parts/public-address";
 
 export async function generateMetadata(props: SpecParams): Promise<Metadata> {
 	const { number, revision } = await specOf(props);
@@ -32,6 +30,7 @@ export default async function SheetPage(props: SpecParams) {
 	const { number, revision, latestRevision, fitting, content, createdAt } =
 		await specOf(props);
 	const reader = await readReader();
+	const { header } = await currentSettings();
 	const head = sheetHead(
 		{
 			number,
@@ -41,12 +40,14 @@ export default async function SheetPage(props: SpecParams) {
 			playerName: fitting.player.name,
 			savedAt: createdAt,
 			modelVersion: content.modelVersion,
+			workshop: header,
 		},
 		reader,
 	);
-	const origin = originOf(await headers());
+	const origin = await publicAddress(await headers());
 	return (
 		<>
+			{header.paper === "letter" && <style>{"@page { size: letter; }"}</style>}
 			<div className={styles.screenOnly}>
 				<Actions>
 					<PrintButton />
