@@ -18,7 +18,8 @@ type RequestKind =
 	| "write-job-revision"
 	| "agree-job"
 	| "make-job-link"
-	| "revoke-job-links";
+	| "revoke-job-links"
+	| "write-player-note";
 
 interface Request {
 	readonly key: string;

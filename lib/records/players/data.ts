@@ -10,6 +10,8 @@ export const playerFieldsSchema = z.strictObject({
 	sex: z.enum(["female", "male"]).nullable(),
 	hand: z.enum(["right", "left"]).nullable(),
 	notes: z.string().max(4000),
+	/** ISO date the coach wants the player measured again; null leaves it to the growth tables. */
+	remeasureOn: z.iso.date().nullable(),
 });
 
 export type PlayerFields = z.infer<typeof playerFieldsSchema>;
@@ -29,6 +31,7 @@ export const toPlayer = (row: Player): PlayerRecord => ({
 		sex: row.sex,
 		hand: row.hand,
 		notes: row.notes,
+		remeasureOn: row.remeasureOn,
 	}),
 	id: row.id,
 	isDemo: row.isDemo,

@@ -31,6 +31,7 @@ export async function createPlayer({
 		sex: null,
 		hand: null,
 		notes: "",
+		remeasureOn: null,
 		...given,
 	});
 	return inTransaction(async (transaction) => {

@@ -4,6 +4,7 @@ import caution from "./caution.json";
 import checks from "./checks.json";
 import citation from "./citation.json";
 import coaching from "./coaching.json";
+import compare from "./compare.json";
 import constant from "./constant.json";
 import constantUnit from "./constant-unit.json";
 import cueView from "./cue-view.json";
@@ -18,9 +19,9 @@ import locator from "./locator.json";
 import midSentence from "./mid-sentence.json";
 import notice from "./notice.json";
 import offline from "./offline.json";
+import online from "./online.json";
 import part from "./part.json";
 import players from "./players.json";
-import online from "./online.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
 import refusal from "./refusal.json";
@@ -28,6 +29,7 @@ import settingRefusal from "./setting-refusal.json";
 import settings from "./settings.json";
 import shell from "./shell.json";
 import sources from "./sources.json";
+import timeline from "./timeline.json";
 import workshop from "./workshop.json";
 
 export const GERMAN: Messages = {
@@ -41,6 +43,7 @@ export const GERMAN: Messages = {
 	cueView,
 	drawing,
 	field,
+	compare,
 	figure,
 	home,
 	jobRefusal,
@@ -60,5 +63,6 @@ export const GERMAN: Messages = {
 	settings,
 	shell,
 	sources,
+	timeline,
 	workshop,
 };

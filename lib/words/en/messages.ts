@@ -3,6 +3,7 @@ import caution from "./caution.json";
 import checks from "./checks.json";
 import citation from "./citation.json";
 import coaching from "./coaching.json";
+import compare from "./compare.json";
 import constant from "./constant.json";
 import constantUnit from "./constant-unit.json";
 import cueView from "./cue-view.json";
@@ -17,9 +18,9 @@ import locator from "./locator.json";
 import midSentence from "./mid-sentence.json";
 import notice from "./notice.json";
 import offline from "./offline.json";
+import online from "./online.json";
 import part from "./part.json";
 import players from "./players.json";
-import online from "./online.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
 import refusal from "./refusal.json";
@@ -27,6 +28,7 @@ import settingRefusal from "./setting-refusal.json";
 import settings from "./settings.json";
 import shell from "./shell.json";
 import sources from "./sources.json";
+import timeline from "./timeline.json";
 import workshop from "./workshop.json";
 
 export const ENGLISH = {
@@ -40,6 +42,7 @@ export const ENGLISH = {
 	cueView,
 	drawing,
 	field,
+	compare,
 	figure,
 	home,
 	jobRefusal,
@@ -59,5 +62,6 @@ export const ENGLISH = {
 	settings,
 	shell,
 	sources,
+	timeline,
 	workshop,
 };
