@@ -13,7 +13,7 @@ const demoSchema = z.strictObject({
 	club: z.string(),
 	recordedAt: z.iso.datetime(),
 	players: z.array(
-		playerFieldsSchema.extend({
+		playerFieldsSchema.omit({ remeasureOn: true }).extend({
 			id: z.string(),
 			fitting: z.strictObject({ id: z.string(), answers: answersSchema }),
 		}),

@@ -48,7 +48,7 @@ function specAnew(input: FittingInput): Outcome<SpecContent> {
 }
 
 /** Equal as JSON, whatever the order of members; a member left out is one undefined. */
-function isSame(a: unknown, b: unknown): boolean {
+export function isSame(a: unknown, b: unknown): boolean {
 	if (typeof a !== "object" || typeof b !== "object" || !a || !b)
 		return Object.is(a, b);
 	if (Array.isArray(a) !== Array.isArray(b)) return false;
