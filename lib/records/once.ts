@@ -19,7 +19,12 @@ type RequestKind =
 	| "agree-job"
 	| "make-job-link"
 	| "revoke-job-links"
-	| "write-player-note";
+	| "write-player-note"
+	| "write-check"
+	| "decide-check"
+	| "take-evidence"
+	| "withdraw-evidence"
+	| "restore-evidence";
 
 interface Request {
 	readonly key: string;

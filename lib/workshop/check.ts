@@ -157,3 +157,24 @@ export function billetsOf(
 		}
 	return accept(densities);
 }
+
+/** What was read last of a figure on the cue as it is handed over. Checks come latest first. */
+export function finishedFigures(
+	checks: readonly Pick<DecidedCheck, "stage" | "content">[],
+): CheckFigures {
+	const finished = checks.filter(({ stage }) => stage === "finished");
+	const stations = new Map<number, number>();
+	let figures: CheckFigures = {};
+	for (const { content } of [...finished].reverse()) {
+		figures = { ...figures, ...content.figures };
+		for (const { stationMm, diameterMm } of content.figures.stations ?? [])
+			stations.set(stationMm, diameterMm);
+	}
+	return {
+		...figures,
+		stations: [...stations].map(([stationMm, diameterMm]) => ({
+			stationMm,
+			diameterMm,
+		})),
+	};
+}

@@ -1,3 +1,4 @@
+import type { AsBuiltReadings } from "@/lib/build/as-built";
 import type {
 	CueDesign,
 	CueRequest,
@@ -35,13 +36,10 @@ export interface PlayerCueContent
 	readonly design: CueDesign | null;
 }
 
-/** What the workshop read on the finished cue; a figure that was not read is left out. */
-export type FinishedReadings = Partial<
-	Readonly<Record<PlayerCueFigure, number>>
->;
-
 /** Sections asked of the present cue, from the butt end. */
 const SECTIONS = { diameterAt300Mm: 300, diameterAt700Mm: 700 } as const;
+
+const SAME_SECTION_MM = 1;
 
 /** The built cue as its player has it from now on: figures as read, the others as it was made to. */
 export function asBuiltCue({
@@ -58,7 +56,8 @@ export function asBuiltCue({
 			>
 		>;
 	};
-	readings: FinishedReadings;
+	/** What was read on the finished cue. */
+	readings: AsBuiltReadings;
 }): PlayerCueContent {
 	const section = (fromButtMm: number) =>
 		diameterAtMm(design, design.lengthMm - fromButtMm);
@@ -71,15 +70,16 @@ export function asBuiltCue({
 		diameterAt300Mm: section(SECTIONS.diameterAt300Mm),
 		diameterAt700Mm: section(SECTIONS.diameterAt700Mm),
 	};
+	const read = figuresRead(readings, design.lengthMm);
 	const measured = PLAYER_CUE_FIGURES.filter(
-		(figure) => readings[figure] !== undefined,
+		(figure) => read[figure] !== undefined,
 	);
 	return {
 		schemaVersion: 1,
 		origin: "as-built",
 		...planned,
 		...(Object.fromEntries(
-			measured.map((figure) => [figure, readings[figure]]),
+			measured.map((figure) => [figure, read[figure]]),
 		) as Partial<Record<PlayerCueFigure, number>>),
 		measured,
 		shaftWood: request.shaftWood,
@@ -88,4 +88,18 @@ export function asBuiltCue({
 		layout: request.layout,
 		design,
 	};
+}
+
+function figuresRead(
+	{ stations = [], ...readings }: AsBuiltReadings,
+	lengthMm: number,
+): Partial<Readonly<Record<PlayerCueFigure, number>>> {
+	const sections = Object.entries(SECTIONS).flatMap(([figure, fromButtMm]) => {
+		const at = stations.find(
+			({ stationMm }) =>
+				Math.abs(lengthMm - stationMm - fromButtMm) < SAME_SECTION_MM,
+		);
+		return at === undefined ? [] : [[figure, at.diameterMm] as const];
+	});
+	return { ...readings, ...Object.fromEntries(sections) };
 }

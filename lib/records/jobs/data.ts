@@ -3,7 +3,7 @@ import { z } from "zod";
 import type { Prisma } from "@/generated/prisma/client";
 import { searchable } from "@/lib/records/search";
 import { WOODS } from "@/lib/reference/woods";
-import type { JobContent } from "@/lib/workshop/job-content";
+import type { BuildContent, JobContent } from "@/lib/workshop/job-content";
 import {
 	isJobEventKind,
 	type JobEventFacts,
@@ -279,6 +279,13 @@ export function toJob({
 		events,
 	};
 }
+
+/** What the bench builds by: what was agreed to last, and what was asked for before there is such. */
+export const benchBuild = ({
+	agreed,
+	latest,
+}: Pick<JobRecord, "agreed" | "latest">): BuildContent =>
+	(agreed ?? latest).content.build;
 
 /** What a job is found by: its number, its customer and the woods in it. */
 export function searchTextOf(p: {

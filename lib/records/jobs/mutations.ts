@@ -1,9 +1,11 @@
 import "server-only";
+import { checksOf } from "@/lib/records/checks/loaders";
 import {
 	type DatabaseTransaction,
 	inTransaction,
 } from "@/lib/records/database";
 import {
+	benchBuild,
 	bySchema,
 	customerContactSchema,
 	customerNameSchema,
@@ -23,7 +25,9 @@ import {
 } from "@/lib/records/jobs/edit";
 import { takeNumber } from "@/lib/records/numbers";
 import { once } from "@/lib/records/once";
+import { handOver } from "@/lib/records/player-cues/mutations";
 import { today } from "@/lib/records/settings/loaders";
+import { checkRefusals } from "@/lib/workshop/check";
 import { type JobContent, withPicks } from "@/lib/workshop/job-content";
 import { moveRefusals } from "@/lib/workshop/job-rules";
 import type { JobState, WaitingFor } from "@/lib/workshop/job-state";
@@ -150,7 +154,8 @@ export interface JobMove {
 }
 
 /**
- * Moves a job by hand. Refused as lib/workshop/job-rules.ts says.
+ * Moves a job by hand. Refused as lib/workshop/job-rules.ts says, and for a cue out of tolerance as
+ * check.ts says. Handing over makes the cue its player's own.
  */
 export async function moveJob({
 	to,
@@ -160,13 +165,14 @@ export async function moveJob({
 }: JobMove): Promise<JobSaved> {
 	const by = bySchema.parse(given.by);
 	const note = noteSchema.parse(given.note ?? "");
-	return editJob("move-job", given, (_, job) => {
-		const refusals = moveRefusals(
-			standingOf(job),
-			{ to, waitingFor, expectedOn },
-			today(),
-		);
+	return editJob("move-job", given, async (transaction, job) => {
+		const checks = await checksOf(job.id, transaction);
+		const refusals = [
+			...moveRefusals(standingOf(job), { to, waitingFor, expectedOn }, today()),
+			...checkRefusals({ to, build: benchBuild(job), checks }),
+		];
 		if (refusals.length > 0) return { refusals };
+		if (to === "handed-over") await handOver(transaction, { job, checks });
 		return {
 			change: { state: to, stateSince: new Date() },
 			event: {

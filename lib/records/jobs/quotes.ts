@@ -1,7 +1,10 @@
 import "server-only";
 import type { Refusal } from "@/lib/numerics/outcome";
 import { contentSha256 } from "@/lib/records/canonical";
-import { inTransaction } from "@/lib/records/database";
+import {
+	type DatabaseTransaction,
+	inTransaction,
+} from "@/lib/records/database";
 import {
 	bySchema,
 	customerNameSchema,
@@ -13,6 +16,7 @@ import {
 } from "@/lib/records/jobs/data";
 import {
 	addEvent,
+	type Edited,
 	editJob,
 	type JobEdit,
 	type JobSaved,
@@ -75,51 +79,66 @@ async function writeRevision({
 }): Promise<JobSaved> {
 	const by = bySchema.parse(given.by);
 	const reason = noteSchema.parse(given.reason ?? "");
-	return editJob("write-job-revision", given, async (transaction, job) => {
-		const content = change(job.latest.content);
-		const refusals = revisionRefusals(job, content, today());
-		if (refusals.length > 0) return { refusals };
-		const data = stored(content);
-		if (data.contentSha256 === job.latest.contentSha256)
-			return { change: null };
-		const revision = job.latest.revision + 1;
-		await transaction.jobRevision.create({
-			data: {
-				...data,
-				jobId: job.id,
-				revision,
-				reason,
-				by,
-				requestKey: given.requestKey,
-			},
-		});
-		const isOnlyQuote =
-			contentSha256({ ...content, quote: null }) ===
-			contentSha256({ ...job.latest.content, quote: null });
-		const wasAgreed = job.revisions.some(
-			({ agreement }) => agreement?.contentSha256 === data.contentSha256,
-		);
-		const state = stateAfterRevision(job.state, content, wasAgreed);
-		return {
-			change: {
-				...(state === job.state ? {} : { state, stateSince: new Date() }),
-				searchText: searchTextOf({
-					number: job.number,
-					customerName: job.customerName,
-					content,
-				}),
-			},
-			event: {
-				kind: isOnlyQuote && content.quote !== null ? "quoted" : "changed",
-				by,
-				note: reason,
-				facts: { revision },
-				...(state === job.state
-					? {}
-					: { fromState: job.state, toState: state }),
-			},
-		};
+	return editJob("write-job-revision", given, (transaction, job) =>
+		revisionIn(transaction, job, {
+			content: change(job.latest.content),
+			by,
+			reason,
+			requestKey: given.requestKey,
+		}),
+	);
+}
+
+/** The next revision inside a caller's edit, and what it changes in the job. */
+export async function revisionIn(
+	transaction: DatabaseTransaction,
+	job: JobRecord,
+	{
+		content,
+		by,
+		reason,
+		requestKey,
+	}: { content: JobContent; by: string; reason: string; requestKey: string },
+): Promise<Edited> {
+	const refusals = revisionRefusals(job, content, today());
+	if (refusals.length > 0) return { refusals };
+	const data = stored(content);
+	if (data.contentSha256 === job.latest.contentSha256) return { change: null };
+	const revision = job.latest.revision + 1;
+	await transaction.jobRevision.create({
+		data: {
+			...data,
+			jobId: job.id,
+			revision,
+			reason,
+			by,
+			requestKey,
+		},
 	});
+	const isOnlyQuote =
+		contentSha256({ ...content, quote: null }) ===
+		contentSha256({ ...job.latest.content, quote: null });
+	const wasAgreed = job.revisions.some(
+		({ agreement }) => agreement?.contentSha256 === data.contentSha256,
+	);
+	const state = stateAfterRevision(job.state, content, wasAgreed);
+	return {
+		change: {
+			...(state === job.state ? {} : { state, stateSince: new Date() }),
+			searchText: searchTextOf({
+				number: job.number,
+				customerName: job.customerName,
+				content,
+			}),
+		},
+		event: {
+			kind: isOnlyQuote && content.quote !== null ? "quoted" : "changed",
+			by,
+			note: reason,
+			facts: { revision },
+			...(state === job.state ? {} : { fromState: job.state, toState: state }),
+		},
+	};
 }
 
 export interface NewAgreement {

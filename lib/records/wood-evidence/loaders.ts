@@ -1,4 +1,5 @@
 import "server-only";
+import type { Prisma } from "@/generated/prisma/client";
 import { type DatabaseTransaction, database } from "@/lib/records/database";
 import {
 	type EvidenceRecord,
@@ -12,35 +13,36 @@ import { type DensityReading, WOOD_PRIOR } from "@/lib/workshop/wood-evidence";
 
 type Reader = Pick<DatabaseTransaction, "woodEvidence">;
 
-/** What counts of each wood, newest first, as many as the band takes. */
+/** What counts of each wood, newest first, as many as the band takes; without what one job said. */
 export async function evidenceByWood(
 	from: Reader = database(),
+	{ notOfJobId }: { notOfJobId?: string } = {},
 ): Promise<EvidenceByWood> {
+	const counted: Prisma.WoodEvidenceWhereInput = {
+		withdrawnAt: null,
+		...(notOfJobId === undefined
+			? {}
+			: { OR: [{ jobId: null }, { jobId: { not: notOfJobId } }] }),
+	};
 	const woods = await from.woodEvidence.groupBy({
 		by: ["wood"],
-		where: { withdrawnAt: null },
+		where: counted,
 		orderBy: { wood: "asc" },
 	});
 	const found: Partial<Record<WoodId, readonly DensityReading[]>> = {};
-	for (const { wood } of woods)
-		found[woodOf(wood)] = await countedOf(wood, from);
+	for (const { wood } of woods) {
+		const rows = await from.woodEvidence.findMany({
+			where: { wood, ...counted },
+			orderBy: [{ createdAt: "desc" }, { id: "desc" }],
+			take: WOOD_PRIOR.mostReadings,
+			select: { densityKgM3: true, sdKgM3: true },
+		});
+		found[woodOf(wood)] = rows.map(({ densityKgM3, sdKgM3 }) => ({
+			kgM3: densityKgM3,
+			sd: sdKgM3,
+		}));
+	}
 	return found;
-}
-
-async function countedOf(
-	wood: string,
-	from: Reader,
-): Promise<DensityReading[]> {
-	const rows = await from.woodEvidence.findMany({
-		where: { wood, withdrawnAt: null },
-		orderBy: [{ createdAt: "desc" }, { id: "desc" }],
-		take: WOOD_PRIOR.mostReadings,
-		select: { densityKgM3: true, sdKgM3: true },
-	});
-	return rows.map(({ densityKgM3, sdKgM3 }) => ({
-		kgM3: densityKgM3,
-		sd: sdKgM3,
-	}));
 }
 
 /** Evidence of a wood, counting and withdrawn, newest first. */
