@@ -1,4 +1,5 @@
 import "server-only";
+import { withPresentCue } from "@/lib/forms/present-cue-answers";
 import { canonicalJson } from "@/lib/records/canonical";
 import { inTransaction } from "@/lib/records/database";
 import {
@@ -11,6 +12,7 @@ import {
 } from "@/lib/records/fittings/data";
 import { takeNumber } from "@/lib/records/numbers";
 import { once } from "@/lib/records/once";
+import { presentCueOf } from "@/lib/records/player-cues/loaders";
 
 /** The answers were saved, or the fitting as it stands now: edited elsewhere, or gone (null). */
 export type AnswersSaved =
@@ -19,7 +21,8 @@ export type AnswersSaved =
 
 /**
  * Starts a fitting, once for each request key. Based on an earlier fitting of the same player, it
- * begins with that one's answers. Throws where the player or the earlier fitting is not there.
+ * begins with that one's answers. A cue that the player had from the workshop, since then if there is
+ * an earlier fitting, is its present cue. Throws where the player or the earlier fitting is not there.
  */
 export async function startFitting({
 	id: givenId,
@@ -43,6 +46,8 @@ export async function startFitting({
 				});
 				if (!player) throw new Error(`there is no player ${playerId}`);
 				let answers: StoredAnswers = {};
+				const cue = await presentCueOf(playerId, transaction);
+				let isCueNewer = cue !== null;
 				if (basedOnFittingId !== undefined) {
 					const earlier = await transaction.fitting.findUnique({
 						where: { id: basedOnFittingId, playerId },
@@ -53,7 +58,12 @@ export async function startFitting({
 						);
 					}
 					answers = storedAnswersSchema.parse(earlier.answers);
+					isCueNewer = cue !== null && cue.createdAt > earlier.createdAt;
 				}
+				if (cue !== null && isCueNewer)
+					answers = storedAnswersSchema.parse(
+						withPresentCue(answers, cue.content),
+					);
 				const created = await transaction.fitting.create({
 					data: {
 						id: givenId,
