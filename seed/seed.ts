@@ -1,12 +1,14 @@
 import { z } from "zod";
 import { answersSchema } from "@/lib/forms/answers";
-import { inTransaction } from "@/lib/records/database";
+import { database, inTransaction } from "@/lib/records/database";
 import { DEMO_REMOVED_KEY } from "@/lib/records/demo/data";
+import { isDemoRemoved } from "@/lib/records/demo/loaders";
 import { takeNumber } from "@/lib/records/numbers";
 import { playerFieldsSchema } from "@/lib/records/players/data";
 import { searchable } from "@/lib/records/search";
 import { seedDemoRack } from "@/lib/records/trials/rack";
 import demo from "./demo.json";
+import { readDemoJobs, seedDemoJob } from "./jobs";
 
 const demoSchema = z.strictObject({
 	about: z.string(),
@@ -33,12 +35,18 @@ export function readDemo() {
 }
 
 /**
- * Puts the invented demo players, their fittings and a rack of trial cues into a database that has no players, all of them
- * or none. Gives how many players were added: none where someone is recorded already, or where the
+ * Puts the invented demo players, their fittings, two jobs of theirs and a rack of trial cues into a database that has no
+ * players, all of them or none. Gives how many players were added: none where someone is recorded already, or where the
  * invented data was taken away before.
  */
 export async function seedDemo(): Promise<number> {
 	const entries = readDemo();
+	// Looked at first, because working the invented jobs out takes its time.
+	if ((await database().player.count()) > 0 || (await isDemoRemoved()))
+		return 0;
+	const jobs = readDemoJobs(
+		entries.map(({ player, fitting, at }) => ({ ...fitting, player, at })),
+	);
 	return inTransaction(async (transaction) => {
 		if ((await transaction.player.count()) > 0) return 0;
 		const removed = await transaction.appliedRequest.findUnique({
@@ -59,6 +67,7 @@ export async function seedDemo(): Promise<number> {
 				},
 			});
 		}
+		for (const job of jobs) await seedDemoJob(transaction, job);
 		await seedDemoRack(transaction);
 		return entries.length;
 	});

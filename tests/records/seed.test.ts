@@ -13,6 +13,14 @@ temporaryDatabase();
 const everything = async () => ({
 	players: await database().player.findMany({ orderBy: { id: "asc" } }),
 	fittings: await database().fitting.findMany({ orderBy: { id: "asc" } }),
+	specs: await database().specRevision.findMany({ orderBy: { id: "asc" } }),
+	jobs: await database().job.findMany({
+		orderBy: { id: "asc" },
+		include: {
+			revisions: { orderBy: { revision: "asc" } },
+			events: { orderBy: { requestKey: "asc" }, omit: { id: true } },
+		},
+	}),
 });
 
 describe("the demo data", () => {
@@ -44,6 +52,10 @@ describe("seeding", () => {
 		expect(first.players.every(({ isDemo }) => isDemo)).toBe(true);
 		expect(first.fittings.map(({ number }) => number).sort()).toEqual([
 			1, 2, 3, 4, 5, 6,
+		]);
+		expect(first.jobs.map(({ isDemo, state }) => [isDemo, state])).toEqual([
+			[true, "asked"],
+			[true, "on-the-bench"],
 		]);
 		expect(await seedDemo()).toBe(0);
 		expect(await everything()).toEqual(first);

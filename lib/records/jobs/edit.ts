@@ -9,7 +9,6 @@ import {
 } from "@/lib/records/database";
 import { type JobRecord, jobSelection, toJob } from "@/lib/records/jobs/data";
 import { carriedOut, once } from "@/lib/records/once";
-import type { JobContent } from "@/lib/workshop/job-content";
 import type { JobEventFacts, JobEventKind } from "@/lib/workshop/job-event";
 import type { JobStanding } from "@/lib/workshop/job-rules";
 import type { JobState } from "@/lib/workshop/job-state";
@@ -22,7 +21,7 @@ export type JobSaved =
 
 const contentSchema = z.record(z.string(), z.json());
 /** Content as it is stored, and the checksum of it. */
-export const stored = (content: JobContent) => ({
+export const stored = (content: object) => ({
 	content: contentSchema.parse(JSON.parse(canonicalJson(content))),
 	contentSha256: contentSha256(content),
 });
@@ -93,6 +92,8 @@ export interface NewEvent {
 	readonly note?: string;
 	readonly facts?: JobEventFacts;
 	readonly requestKey: string;
+	/** Now, unless it is told of another time. */
+	readonly createdAt?: Date;
 }
 
 /** Adds a line to a job's history, inside the caller's transaction. */
