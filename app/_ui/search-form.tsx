@@ -12,11 +12,14 @@ export function SearchForm({
 	name,
 	label,
 	value,
+	kept = {},
 }: {
 	action: string;
 	name: string;
 	label: string;
 	value: string;
+	/** What else stands in the address and stays. */
+	kept?: Readonly<Record<string, string>>;
 }) {
 	const { say } = useReader();
 	return (
@@ -24,6 +27,9 @@ export function SearchForm({
 			<label className={fieldStyles.label} htmlFor={`search-${name}`}>
 				{label}
 			</label>
+			{Object.entries(kept).map(([other, text]) => (
+				<input key={other} type="hidden" name={other} value={text} />
+			))}
 			<div className={styles.row}>
 				<input
 					className={fieldStyles.control}

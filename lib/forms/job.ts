@@ -1,6 +1,6 @@
 import { z } from "zod";
-import { MAY_VARY } from "@/lib/workshop/job-content";
 import { JOB_STATES, WAITING_FOR } from "@/lib/workshop/job-state";
+import { MAY_VARY } from "@/lib/workshop/may-vary";
 import { BOUNDS, type QuantityBound } from "./bounds";
 import { CHOICES } from "./fitting-input";
 

@@ -3,11 +3,7 @@ import type { MetalId } from "@/lib/reference/metals";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import type { Reader } from "@/lib/words/reader";
-import type {
-	BuildContent,
-	MayVary,
-	TargetId,
-} from "@/lib/workshop/job-content";
+import type { BuildContent, TargetId } from "@/lib/workshop/job-content";
 import type {
 	JobDifference,
 	JobDifferences,
@@ -15,6 +11,7 @@ import type {
 } from "@/lib/workshop/job-difference";
 import type { JobEventFacts, JobEventKind } from "@/lib/workshop/job-event";
 import type { JobState, WaitingFor } from "@/lib/workshop/job-state";
+import type { MayVary } from "@/lib/workshop/may-vary";
 import { addDays } from "@/lib/workshop/working-days";
 import { checkEventText } from "./check-event-words";
 import { formatDay } from "./dates";
@@ -22,6 +19,7 @@ import { formatLength, formatMass } from "./figures";
 import {
 	gameName,
 	handLabel,
+	inSentence,
 	layoutLabel,
 	metalName,
 	spliceLabel,
@@ -71,9 +69,9 @@ export function cueLine(
 ): string {
 	return reader.say("job.cueLine", {
 		length: formatFigure("length", targets.length.value, reader),
-		shaft: woodName(request.shaftWood, reader),
-		butt: woodName(request.buttWood, reader),
-		splice: spliceLabel(request.splice, reader),
+		shaft: inSentence.wood(request.shaftWood, reader),
+		butt: inSentence.wood(request.buttWood, reader),
+		splice: inSentence.splice(request.splice, reader),
 	});
 }
 
@@ -220,13 +218,7 @@ function toldText(told: Told, reader: Reader): string {
 		case "wood":
 			return woodName(told.id as WoodId, reader);
 		case "woods":
-			return counted(told.ids)
-				.map(([wood, count]) =>
-					count === 1
-						? woodName(wood as WoodId, reader)
-						: `${count}\u00a0× ${woodName(wood as WoodId, reader)}`,
-				)
-				.join(", ");
+			return woodsText(told.ids, reader);
 		case "splice":
 			return spliceLabel(told.id as SpliceId, reader);
 		case "layout":
@@ -251,6 +243,16 @@ function toldText(told: Told, reader: Reader): string {
 			return reader.say("job.nothing");
 	}
 }
+
+/** "snakewood, 4 × maple": each wood once, with how often. */
+export const woodsText = (ids: readonly string[], reader: Reader): string =>
+	counted(ids)
+		.map(([wood, count]) =>
+			count === 1
+				? woodName(wood as WoodId, reader)
+				: `${count}\u00a0× ${woodName(wood as WoodId, reader)}`,
+		)
+		.join(", ");
 
 function counted(ids: readonly string[]): (readonly [string, number])[] {
 	return [...new Set(ids)].map((id) => [

@@ -12,8 +12,8 @@ import {
 	type BuildContent,
 	buildFromRequest,
 	type JobContent,
-	type JobExtras,
 } from "./job-content";
+import type { JobExtras } from "./job-extras";
 import { jobPrice } from "./job-price";
 import type { Prices } from "./prices";
 

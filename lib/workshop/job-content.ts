@@ -9,6 +9,8 @@ import type { CueRequest } from "@/lib/cue/design";
 import { accept, type Outcome } from "@/lib/numerics/outcome";
 import type { PriceEstimate } from "@/lib/price/estimate";
 import type { GameId } from "@/lib/reference/rules";
+import type { JobExtras } from "./job-extras";
+import type { MayVary } from "./may-vary";
 
 /** A figure the bench builds to, and what it rests on. Unit mm or g, as the owner says. */
 export interface Target {
@@ -148,33 +150,11 @@ const frozenOf = (spec: SpecContent): FrozenBuild => ({
 	workshopCautions: spec.workshopCautions,
 });
 
-/** What goes with a cue beside the cue itself; null where nothing was chosen. In the workshop's own names. */
-export interface JobExtras {
-	readonly case: string | null;
-	readonly tip: string | null;
-	readonly gripNotes: string;
-}
-
 /** What a price is made of, in whole minor units; the quote may name another sum. */
 export type JobPrice = Pick<
 	PriceEstimate,
 	"currency" | "minorPerUnit" | "basis" | "lines" | "totalMinor"
 >;
-
-/** What a finished cue may differ in from the quote; `within` in the unit of the code, null where none. */
-export const MAY_VARY = [
-	"mass-g",
-	"balance-mm",
-	"length-mm",
-	"diameter-mm",
-	"hand-over-days",
-	"grain-and-colour",
-] as const;
-export type MayVaryCode = (typeof MAY_VARY)[number];
-export interface MayVary {
-	readonly code: MayVaryCode;
-	readonly within: number | null;
-}
 
 export interface Quote {
 	readonly priceMinor: number;
@@ -200,5 +180,3 @@ export interface JobContent {
 	/** Which version of each kind of setting it was worked out with. */
 	readonly settingVersions: Readonly<Record<string, number>>;
 }
-
-export const NO_EXTRAS: JobExtras = { case: null, tip: null, gripNotes: "" };

@@ -1,4 +1,5 @@
-import type { JobContent, MayVary, TargetId } from "./job-content";
+import type { JobContent, TargetId } from "./job-content";
+import type { MayVary } from "./may-vary";
 
 /** One side of a difference, as data: lib/present puts it into words. */
 export type Told =

@@ -1,6 +1,7 @@
 import { accept, type Outcome } from "@/lib/numerics/outcome";
 import { estimatePrice } from "@/lib/price/estimate";
-import type { BuildContent, JobExtras, JobPrice } from "./job-content";
+import type { BuildContent, JobPrice } from "./job-content";
+import type { JobExtras } from "./job-extras";
 import { extraLines, type Prices, priceListOf, priceOf } from "./prices";
 
 /**

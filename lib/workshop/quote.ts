@@ -1,9 +1,11 @@
+import { FINISHED_TOLERANCE } from "@/lib/build/tolerance";
 import { outside, type Refusal } from "@/lib/numerics/outcome";
 import { currencyDigits } from "@/lib/price/currency";
-import type { JobContent, MayVary, Quote } from "./job-content";
+import type { JobContent, JobPrice, Quote } from "./job-content";
+import type { MayVary } from "./may-vary";
 import { addDays, isIsoDate, notBefore } from "./working-days";
 
-/** What a quote says of the finished cue unless the workshop says otherwise. */
+/** How long a quote holds unless the workshop says otherwise. */
 export const USUAL_VALID_DAYS = 30;
 const MOST_VALID_DAYS = 400;
 const MOST_MINOR = 1_000_000_000;
@@ -53,4 +55,25 @@ export function quoteStanding(p: {
 	if (p.isAgreed) return "agreed";
 	if (p.quote === null) return "none";
 	return p.quote.validUntil < p.today ? "expired" : "open";
+}
+
+/** What a first quote begins with: the list's price, thirty days, and what a finished cue may be off by. */
+export function startingQuote(p: {
+	price: JobPrice | null;
+	prices: { readonly currency: string; readonly minorPerUnit: number };
+	today: string;
+}): Quote {
+	const { currency, minorPerUnit } = p.prices;
+	return {
+		priceMinor: p.price?.currency === currency ? p.price.totalMinor : 0,
+		currency,
+		minorPerUnit,
+		validUntil: addDays(p.today, USUAL_VALID_DAYS),
+		mayVary: [
+			{ code: "mass-g", within: FINISHED_TOLERANCE.massG },
+			{ code: "balance-mm", within: FINISHED_TOLERANCE.balanceMm },
+			{ code: "grain-and-colour", within: null },
+		],
+		note: "",
+	};
 }

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { must } from "@/lib/numerics/outcome";
-import { NO_EXTRAS } from "@/lib/workshop/job-content";
+import { NO_EXTRAS } from "@/lib/workshop/job-extras";
 import { jobPrice } from "@/lib/workshop/job-price";
 import type { PriceRow, Prices } from "@/lib/workshop/prices";
 import { askedContent } from "./support/jobs";

@@ -5,11 +5,13 @@ import { usePathname } from "next/navigation";
 import { useReader } from "../preferences/reader";
 import styles from "./shell.module.css";
 
-const WAYS = ["fittings", "players", "cues", "sources"] as const;
+const WAYS = ["fittings", "players", "cues", "workshop", "sources"] as const;
 
 export function MainNav() {
 	const { say } = useReader();
 	const path = usePathname();
+	// Who was sent an address looks at one quote, not at the workshop's books.
+	if (path.startsWith("/agree/")) return null;
 	return (
 		<nav className={styles.nav} aria-label={say("shell.ways")}>
 			<ul>

@@ -16,6 +16,7 @@ import {
 } from "@/lib/records/jobs/data";
 import { cursorAt, readCursor, rowsWanted } from "@/lib/records/page";
 import { searchParts } from "@/lib/records/search";
+import type { DueFilter } from "@/lib/workshop/due-filter";
 import {
 	JOB_STATES,
 	type JobState,
@@ -38,10 +39,6 @@ export async function getJobById(id: string): Promise<JobRecord | null> {
 	});
 	return row && toJob(row);
 }
-
-/** Due before today, within seven days from today, or without a day. */
-export const DUE_FILTERS = ["overdue", "week", "none"] as const;
-export type DueFilter = (typeof DUE_FILTERS)[number];
 
 export interface JobFilter {
 	/** Open ones unless told. */
@@ -266,4 +263,17 @@ async function toSummaries(rows: readonly JobRow[]): Promise<JobSummary[]> {
 			isAgreed: isAgreedIn(revisions, revision.contentSha256),
 		};
 	});
+}
+
+/** The jobs opened from any revision of a spec, newest first. */
+export async function jobsOfSpec(
+	specNumber: number,
+): Promise<{ number: number; state: JobState }[]> {
+	const rows = await database().job.findMany({
+		where: { specRevision: { spec: { number: specNumber } } },
+		select: { number: true, state: true },
+		orderBy: { number: "desc" },
+		take: 50,
+	});
+	return rows.map(({ number, state }) => ({ number, state: stateOf(state) }));
 }

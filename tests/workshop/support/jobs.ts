@@ -5,9 +5,9 @@ import { INVENTED_PRICE_LIST } from "@/lib/price/list";
 import {
 	buildFromRequest,
 	type JobContent,
-	NO_EXTRAS,
 	type Quote,
 } from "@/lib/workshop/job-content";
+import { NO_EXTRAS } from "@/lib/workshop/job-extras";
 
 export const request: CueRequest = {
 	lengthMm: 1473.2,

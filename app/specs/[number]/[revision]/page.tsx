@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { cookies } from "next/headers";
 import Link from "next/link";
 import { LinkButton } from "@/app/_ui/button";
 import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
@@ -8,17 +9,27 @@ import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
+import { NAME_COOKIE, recalled } from "@/app/workshop/_parts/bench-choices";
 import type { SpecContent } from "@/lib/advice/spec";
 import { specToday } from "@/lib/advice/today";
 import type { Outcome } from "@/lib/numerics/outcome";
 import { figureView } from "@/lib/present/advice-view";
 import { formatDay } from "@/lib/present/dates";
+import { stateName } from "@/lib/present/job-view";
 import { specChanges } from "@/lib/present/spec-changes";
+import { jobsOfSpec } from "@/lib/records/jobs/loaders";
+import { currentSettings } from "@/lib/records/settings/loaders";
 import { getSpecRevision, listRevisions } from "@/lib/records/specs/loaders";
 import type { Reader } from "@/lib/words/reader";
 import { Exports } from "../../_parts/exports";
 import { InTodaysSettings } from "../../_parts/in-todays-settings";
-import { contentOf, type SpecParams, specOf } from "../../_parts/loaders";
+import {
+	contentOf,
+	type SavedSpec,
+	type SpecParams,
+	specOf,
+} from "../../_parts/loaders";
+import { SendToWorkshop } from "../../_parts/send-to-workshop";
 
 export async function generateMetadata(props: SpecParams): Promise<Metadata> {
 	const { number, revision } = await specOf(props);
@@ -139,6 +150,7 @@ export default async function SpecPage(
 				reader={reader}
 			/>
 			<Exports number={number} revision={revision} />
+			<Workshop spec={spec} reader={reader} />
 			<Section title="Revisions" lead="None of them ever changes.">
 				<DataTable
 					caption="Revisions"
@@ -198,6 +210,48 @@ function Today({
 					}))}
 				/>
 			)}
+		</Section>
+	);
+}
+
+/** Jobs opened from this spec, and the way to open one. */
+async function Workshop({
+	spec: { number, revision, fitting },
+	reader,
+}: {
+	spec: SavedSpec;
+	reader: Reader;
+}) {
+	const { say } = reader;
+	const { catalogue } = await currentSettings();
+	const jobs = await jobsOfSpec(number);
+	const by = recalled((await cookies()).get(NAME_COOKIE)?.value);
+	return (
+		<Section title={say("job.send.title")} lead={say("job.send.lead")} card>
+			{jobs.length > 0 && (
+				<ul aria-label={say("job.send.jobs")}>
+					{jobs.map((job) => (
+						<li key={job.number}>
+							<Link href={`/workshop/${job.number}`}>
+								{say("job.send.job", {
+									number: job.number,
+									state: stateName(job.state, reader),
+								})}
+							</Link>
+						</li>
+					))}
+				</ul>
+			)}
+			<SendToWorkshop
+				specNumber={number}
+				specRevision={revision}
+				playerName={fitting.player.name}
+				offer={{
+					tips: catalogue.tips.map(({ name }) => name),
+					cases: catalogue.cases.map(({ name }) => name),
+				}}
+				by={by}
+			/>
 		</Section>
 	);
 }
