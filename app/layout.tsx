@@ -2,15 +2,18 @@ import "@fontsource-variable/atkinson-hyperlegible-next/index.css";
 import "./globals.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
+import { OfflineBar } from "./_device/offline-bar";
 import { readPreferences, readReader } from "./_ui/preferences/loaders";
 import { ReaderProvider } from "./_ui/preferences/reader";
 import { Shell } from "./_ui/shell/shell";
+import { buildId } from "./worker.js/build";
 
 export async function generateMetadata(): Promise<Metadata> {
 	const { say } = await readReader();
 	return {
 		title: { default: say("shell.name"), template: say("shell.title") },
 		description: say("shell.description"),
+		icons: { apple: "/icons/180.png" },
 	};
 }
 
@@ -27,10 +30,19 @@ export default async function RootLayout({
 	children: ReactNode;
 }) {
 	const { system, language, theme } = await readPreferences();
+	const build = buildId();
 	return (
-		<html lang={language} data-theme={theme ?? undefined}>
+		<html
+			lang={language}
+			data-theme={theme ?? undefined}
+			data-build={build ?? undefined}
+		>
 			<body>
 				<ReaderProvider manner={{ system, language }}>
+					<OfflineBar
+						build={build}
+						manner={`${system} ${language} ${theme ?? "device"}`}
+					/>
 					<Shell reader={await readReader()} theme={theme}>
 						{children}
 					</Shell>

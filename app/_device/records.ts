@@ -1,4 +1,5 @@
 import { z } from "zod";
+import type { WorkshopOffer } from "@/lib/advice/workshop-offer";
 import { givenAnswerSchema } from "@/lib/forms/answer-changes";
 import {
 	conflictSchema,
@@ -8,6 +9,7 @@ import {
 	storedFittingSchema,
 } from "@/lib/forms/device-sync";
 import type { FieldName } from "@/lib/forms/fields";
+import { workshopOfferSchema } from "@/lib/forms/workshop-offer";
 
 /** What lies on the device. Whatever is read there is parsed: it may be of another version, or damaged. */
 
@@ -66,6 +68,16 @@ export const knownPlayersSchema = z.object({
 	asOf: z.iso.datetime(),
 });
 export type KnownPlayers = z.infer<typeof knownPlayersSchema>;
+
+/** What the workshop makes and charges, as the server last told, by its clock. */
+export const keptWorkshopSchema = z.object({
+	offer: workshopOfferSchema,
+	asOf: z.iso.datetime(),
+});
+export interface KeptWorkshop {
+	readonly offer: WorkshopOffer;
+	readonly asOf: string;
+}
 
 /** Something that lay on the device and could not be used; kept as it was until somebody looks. */
 export interface Damaged {

@@ -9,9 +9,11 @@ import {
 	type Damaged,
 	type KeptChange,
 	type KeptFitting,
+	type KeptWorkshop,
 	type KnownPlayers,
 	keptChangeSchema,
 	keptFittingSchema,
+	keptWorkshopSchema,
 	knownPlayersSchema,
 	type QueuedSave,
 	queuedSaveSchema,
@@ -239,6 +241,13 @@ export class DeviceStore {
 
 	async putKnownPlayers(players: KnownPlayers): Promise<void> {
 		await this.#db.put("notes", players, "players");
+	}
+
+	workshop = (): Promise<KeptWorkshop | null> =>
+		this.#read("notes", "workshop", keptWorkshopSchema);
+
+	async putWorkshop(workshop: KeptWorkshop): Promise<void> {
+		await this.#db.put("notes", workshop, "workshop");
 	}
 
 	async damaged(): Promise<Damaged[]> {

@@ -1,5 +1,6 @@
 import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
+import { KeepWorkshop } from "@/app/coaching/_parts/use-workshop";
 import { answersSchema } from "@/lib/forms/answers";
 import { getFitting } from "@/lib/records/fittings/loaders";
 import { currentSettings } from "@/lib/records/settings/loaders";
@@ -20,7 +21,10 @@ export default async function FittingLayout({
 		? await getFitting(Number(number))
 		: null;
 	if (fitting === null) notFound();
-	const settings = await currentSettings();
+	const workshop = {
+		offer: offerOf(await currentSettings()),
+		asOf: new Date().toISOString(),
+	};
 	const { player, answers, spec, ...rest } = fitting;
 	return (
 		<FittingDesk
@@ -39,9 +43,10 @@ export default async function FittingLayout({
 				asOf: null,
 				openedAt: new Date().toISOString(),
 			}}
-			workshop={offerOf(settings)}
+			workshop={workshop.offer}
 		>
 			<NumberedWay fittingNumber={rest.number}>
+				<KeepWorkshop told={workshop} />
 				<FittingHead />
 				{children}
 			</NumberedWay>

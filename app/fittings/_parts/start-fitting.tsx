@@ -1,12 +1,14 @@
 "use client";
 
-import { useRef, useState, useTransition } from "react";
+import { useState } from "react";
+import { useBegin } from "@/app/_device/use-begin";
 import { Button } from "@/app/_ui/button";
 import { Combobox, type Entry, type Picked } from "@/app/_ui/fields/combobox";
-import { Notice } from "@/app/_ui/notice";
-import { newRequestKey } from "@/app/_ui/request-key";
 import { Actions, Card, Stack } from "@/app/_ui/section";
-import { begin } from "../new/actions";
+import { NotStarted } from "@/app/coaching/_parts/not-started";
+import { QUESTION_STEPS } from "./steps";
+
+const FIRST_STEP = QUESTION_STEPS[0]?.id ?? "player";
 
 /** Picks or names the player and starts. Pressed twice it still starts one fitting. */
 export function StartFitting({
@@ -23,31 +25,18 @@ export function StartFitting({
 			: { kind: "entry", id: chosen.id, label: chosen.label },
 	);
 	const [error, setError] = useState<string | null>(null);
-	const [failed, setFailed] = useState(false);
-	const [isBusy, startTransition] = useTransition();
-	const requestKey = useRef<string | null>(null);
+	const { start, isBusy, stays } = useBegin(FIRST_STEP);
 
-	const start = () => {
+	const begin = () => {
 		if (player === null) {
 			setError("Player: pick one, or type a name.");
 			return;
 		}
-		requestKey.current ??= newRequestKey();
-		const request = { player, requestKey: requestKey.current };
-		setFailed(false);
-		startTransition(async () => {
-			try {
-				await begin(request);
-			} catch (cause) {
-				// A redirect travels as an exception that only the router may catch.
-				if (
-					cause instanceof Error &&
-					"digest" in cause &&
-					String(cause.digest).startsWith("NEXT_REDIRECT")
-				)
-					throw cause;
-				setFailed(true);
-			}
+		void start({
+			player:
+				player.kind === "entry"
+					? { kind: "known", id: player.id, name: player.label }
+					: { kind: "new", name: player.label },
 		});
 	};
 
@@ -61,19 +50,13 @@ export function StartFitting({
 					onChange={(next) => {
 						setPlayer(next);
 						setError(null);
-						requestKey.current = null;
 					}}
 					error={error}
 					createWord="New player"
 				/>
-				{failed && (
-					<Notice kind="error" title="Not started" live>
-						The server did not answer. Press again: the same fitting is never
-						started twice.
-					</Notice>
-				)}
+				<NotStarted stays={stays} />
 				<Actions>
-					<Button look="main" wide busy={isBusy} onClick={start}>
+					<Button look="main" wide busy={isBusy} onClick={begin}>
 						Start
 					</Button>
 				</Actions>

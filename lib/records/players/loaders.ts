@@ -46,3 +46,37 @@ export async function listPlayers(request: ListRequest = {}): Promise<{
 			last && rows.length > limit ? cursorAt(last.searchName, last.id) : null,
 	};
 }
+
+/** A player with the fitting last worked on. */
+export interface SeenPlayer {
+	readonly id: string;
+	readonly name: string;
+	readonly isDemo: boolean;
+	readonly latest: {
+		readonly id: string;
+		readonly number: number;
+		readonly updatedAt: Date;
+	};
+}
+
+/** How many fittings are looked through for each player wanted: a player may have several. */
+const FITTINGS_EACH = 8;
+
+/** Players whose fittings were worked on last, the last one first; fewer where few had many. */
+export async function lastSeenPlayers(limit: number): Promise<SeenPlayer[]> {
+	const fittings = await database().fitting.findMany({
+		where: { player: { erasedAt: null } },
+		orderBy: [{ updatedAt: "desc" }, { id: "desc" }],
+		take: limit * FITTINGS_EACH,
+		select: {
+			id: true,
+			number: true,
+			updatedAt: true,
+			player: { select: { id: true, name: true, isDemo: true } },
+		},
+	});
+	const seen = new Map<string, SeenPlayer>();
+	for (const { player, ...latest } of fittings)
+		if (!seen.has(player.id)) seen.set(player.id, { ...player, latest });
+	return [...seen.values()].slice(0, limit);
+}
