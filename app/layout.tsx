@@ -13,7 +13,6 @@ export async function generateMetadata(): Promise<Metadata> {
 	return {
 		title: { default: say("shell.name"), template: say("shell.title") },
 		description: say("shell.description"),
-		icons: { apple: "/icons/180.png" },
 	};
 }
 

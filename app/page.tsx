@@ -7,6 +7,8 @@ import { CueDrawing } from "./_ui/cue-drawing";
 import { readReader } from "./_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "./_ui/section";
 import { Invented } from "./_ui/source-note";
+import { knownPlayers } from "./coaching/_parts/loaders";
+import { StartPanel } from "./coaching/_parts/start-panel";
 import { FittingList } from "./fittings/_parts/fitting-list";
 
 const RECENT = 5;
@@ -25,6 +27,9 @@ export default async function Home() {
 					</LinkButton>
 				}
 			/>
+			<Suspense fallback={<Busy />}>
+				<StartHere />
+			</Suspense>
 			<CueDrawing reader={reader} />
 			<Section
 				title={say("home.recent")}
@@ -43,6 +48,10 @@ export default async function Home() {
 			</p>
 		</Stack>
 	);
+}
+
+async function StartHere() {
+	return <StartPanel players={await knownPlayers()} />;
 }
 
 async function RecentFittings() {

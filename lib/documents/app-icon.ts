@@ -44,6 +44,26 @@ const PARTS: readonly { readonly color: string; readonly points: Points }[] = [
 type Points = readonly (readonly [number, number])[];
 const SIDE = 64;
 
+interface Paint {
+	readonly red: number;
+	readonly green: number;
+	readonly blue: number;
+}
+const paintOf = (color: string): Paint => {
+	const channel = (from: number) =>
+		Number.parseInt(color.slice(from, from + 2), 16);
+	return { red: channel(1), green: channel(3), blue: channel(5) };
+};
+const GROUND_PAINT = paintOf(GROUND);
+const PAINTED = PARTS.map(({ color, points }) => ({
+	paint: paintOf(color),
+	points,
+}));
+
+/** The cue lies from lower left to upper right, in a band of the sum of both coordinates. */
+const SUMS = PARTS.flatMap(({ points }) => points.map(([x, y]) => x + y));
+const BAND = [Math.min(...SUMS), Math.max(...SUMS)] as const;
+
 /** Samples along each side of a pixel. */
 const SAMPLES = 4;
 
@@ -54,7 +74,6 @@ const SAMPLES = 4;
 const MASKABLE_SCALE = 0.72;
 
 export const ICONS = {
-	"180.png": { sizePx: 180, isMaskable: true },
 	"192.png": { sizePx: 192, isMaskable: false },
 	"512.png": { sizePx: 512, isMaskable: false },
 	"maskable-192.png": { sizePx: 192, isMaskable: true },
@@ -72,48 +91,51 @@ export function appIconPng({
 	isMaskable: boolean;
 }): Buffer {
 	const rgba = new Uint8ClampedArray(sizePx * sizePx * 4);
-	const colors = [null, GROUND, ...PARTS.map(({ color }) => color)].map(
-		(color) => (color === null ? [0, 0, 0, 0] : [...channels(color), 255]),
-	);
+	const unit = SIDE / (sizePx * SAMPLES);
 	for (let y = 0; y < sizePx; y++)
 		for (let x = 0; x < sizePx; x++) {
-			const sum = [0, 0, 0, 0];
-			for (let j = 0; j < SAMPLES; j++)
-				for (let i = 0; i < SAMPLES; i++) {
-					const at = [x + (i + 0.5) / SAMPLES, y + (j + 0.5) / SAMPLES].map(
-						(place) => (place * SIDE) / sizePx,
-					) as [number, number];
-					const color = colors[paintAt(at, isMaskable)] ?? [];
-					const alpha = color[3] ?? 0;
-					for (let c = 0; c < 3; c++)
-						sum[c] = (sum[c] ?? 0) + ((color[c] ?? 0) * alpha) / 255;
-					sum[3] = (sum[3] ?? 0) + alpha;
-				}
-			const alpha = (sum[3] ?? 0) / SAMPLES ** 2;
+			let red = 0;
+			let green = 0;
+			let blue = 0;
+			let covered = 0;
+			for (let sample = 0; sample < SAMPLES ** 2; sample++) {
+				const paint = paintAt(
+					(x * SAMPLES + (sample % SAMPLES) + 0.5) * unit,
+					(y * SAMPLES + Math.floor(sample / SAMPLES) + 0.5) * unit,
+					isMaskable,
+				);
+				if (paint === null) continue;
+				red += paint.red;
+				green += paint.green;
+				blue += paint.blue;
+				covered++;
+			}
+			if (covered === 0) continue;
 			const here = (y * sizePx + x) * 4;
-			for (let c = 0; c < 3; c++)
-				rgba[here + c] =
-					alpha === 0 ? 0 : ((sum[c] ?? 0) / SAMPLES ** 2 / alpha) * 255;
-			rgba[here + 3] = alpha;
+			rgba[here] = red / covered;
+			rgba[here + 1] = green / covered;
+			rgba[here + 2] = blue / covered;
+			rgba[here + 3] = (255 * covered) / SAMPLES ** 2;
 		}
 	return encodePng({ rgba, widthPx: sizePx, heightPx: sizePx });
 }
 
-const channels = (color: string): number[] =>
-	[1, 3, 5].map((from) => Number.parseInt(color.slice(from, from + 2), 16));
-
-/** Place in the colours: nothing, the ground, or one of the cue's parts. */
-function paintAt(
-	[x, y]: readonly [number, number],
-	isMaskable: boolean,
-): number {
-	const shrink = (place: number) =>
-		isMaskable ? SIDE / 2 + (place - SIDE / 2) / MASKABLE_SCALE : place;
-	const part = PARTS.findLastIndex(({ points }) =>
-		isInside([shrink(x), shrink(y)], points),
-	);
-	if (part >= 0) return part + 2;
-	return isMaskable || isInSquare(x, y) ? 1 : 0;
+/** What colour a place has; null outside the sign. */
+function paintAt(x: number, y: number, isMaskable: boolean): Paint | null {
+	const scale = isMaskable ? MASKABLE_SCALE : 1;
+	const inX = SIDE / 2 + (x - SIDE / 2) / scale;
+	const inY = SIDE / 2 + (y - SIDE / 2) / scale;
+	const across = inX + inY;
+	for (
+		let i = PAINTED.length - 1;
+		i >= 0 && across >= BAND[0] && across <= BAND[1];
+		i--
+	) {
+		const part = PAINTED[i];
+		if (part !== undefined && isInside(inX, inY, part.points))
+			return part.paint;
+	}
+	return isMaskable || isInSquare(x, y) ? GROUND_PAINT : null;
 }
 
 /** The square with round corners. */
@@ -124,12 +146,13 @@ function isInSquare(x: number, y: number): boolean {
 }
 
 /** Crossing rule: a ray to the right meets the outline an odd number of times. */
-function isInside([x, y]: readonly [number, number], points: Points): boolean {
+function isInside(x: number, y: number, points: Points): boolean {
 	let inside = false;
-	points.forEach(([x1, y1], i) => {
-		const [x2, y2] = points[(i + 1) % points.length] ?? [x1, y1];
+	for (let i = 0, j = points.length - 1; i < points.length; j = i++) {
+		const [x1, y1] = points[i] as Points[number];
+		const [x2, y2] = points[j] as Points[number];
 		if (y1 > y !== y2 > y && x < ((x2 - x1) * (y - y1)) / (y2 - y1) + x1)
 			inside = !inside;
-	});
+	}
 	return inside;
 }

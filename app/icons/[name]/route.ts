@@ -1,4 +1,14 @@
-import { appIconPng, ICONS, type IconName } from "@/lib/documents/app-icon";
+import {
+	appIconPng,
+	ICON_NAMES,
+	ICONS,
+	type IconName,
+} from "@/lib/documents/app-icon";
+
+/** Drawn once, with the build. */
+export const dynamic = "force-static";
+export const dynamicParams = false;
+export const generateStaticParams = () => ICON_NAMES.map((name) => ({ name }));
 
 const isIcon = (name: string): name is IconName => Object.hasOwn(ICONS, name);
 
