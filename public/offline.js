@@ -80,9 +80,13 @@ scope.addEventListener("fetch", (event) => {
 
 /** Files of a build never change: the kept one is the one. @param {Request} request */
 async function kept(request) {
-	return (
-		(await caches.match(request, { ignoreSearch: true })) ?? fetch(request)
-	);
+	const file = await caches.match(request, { ignoreSearch: true });
+	if (file === undefined) return fetch(request);
+	// A worker takes its address, and what is told behind it, from the answer where that names one: a
+	// fresh answer names none, and the request's own holds.
+	return request.destination === "worker"
+		? new Response(file.body, { status: file.status, headers: file.headers })
+		: file;
 }
 
 /** Everything but downloads and the open computation, which have no page to stand in for them. @param {string} path */
