@@ -70,13 +70,6 @@ describe("answers without a network", () => {
 		await field(page, "Hand length").fill("190 mm");
 		await page.goBack();
 		await shows(page, "Height", "183 cm");
-		await page
-			.getByRole("link", { name: "Straight to the recommendation" })
-			.click();
-		await page
-			.getByRole("heading", { name: "Length", exact: true })
-			.first()
-			.waitFor();
 		expect(posts.length).toBe(sentBefore);
 		await page.context().setOffline(false);
 		await saved(page);
@@ -160,6 +153,188 @@ describe("answers without a network", () => {
 			.waitFor();
 		await shows(page, "Height", "175 cm");
 		await saved(page);
+	});
+});
+
+describe("the app without a network", () => {
+	const INSTALLED = { ...TABLET, serviceWorkers: "allow" } as const;
+	const installed = async (): Promise<Page> => {
+		const page = await browser.open(INSTALLED);
+		await page.goto(browser.at("/coaching"));
+		await page
+			.getByText("Ready: this app opens on this device without a network.")
+			.waitFor();
+		return page;
+	};
+
+	test("opens where it was left, with every answer, says how old it is, and leads to the recommendation", async () => {
+		const page = await installed();
+		const at = await begin(page);
+		await saved(page);
+		await field(page, "Height").fill("171 cm");
+		await saved(page);
+		await page.context().setOffline(true);
+		await page.goto(`${at}/hand`);
+		await page.getByText(/Offline, as of \d\d:\d\d/).waitFor();
+		await field(page, "Hand length").fill("181 mm");
+		await page.getByText(/Kept on this device/).waitFor();
+		await page.reload();
+		await shows(page, "Hand length", "181 mm");
+		await page
+			.getByRole("navigation", { name: "Steps of the fitting" })
+			.getByRole("link", { name: /Player/ })
+			.click();
+		await shows(page, "Height", "171 cm");
+		await page
+			.getByRole("link", { name: "Straight to the recommendation" })
+			.click();
+		await page
+			.getByText(/cues looked through/)
+			.first()
+			.waitFor();
+
+		await page.context().setOffline(false);
+		await saved(page);
+		const other = await browser.open(TABLET);
+		await other.goto(`${at}/hand`);
+		await shows(other, "Hand length", "181 mm");
+	});
+
+	test("begins a fitting of a new player, which gets its number once, when the network is back", async () => {
+		const page = await installed();
+		await page.context().setOffline(true);
+		await page.goto(browser.at("/"));
+		await page.waitForURL(/\/coaching\?from=/);
+		const name = `Invented Nowhere ${++count}`;
+		await page.getByRole("button", { name: /^New player/ }).click();
+		await page.getByLabel("Name of the new player").fill(name);
+		await page.getByRole("button", { name: "Start the session" }).dblclick();
+		await page.waitForURL(/fitting=.*step=player/);
+		await page.getByText(/gets its number from the server/).waitFor();
+		await field(page, "Height").fill("164 cm");
+		await page.getByText(/Kept on this device/).waitFor();
+		await page.reload();
+		await shows(page, "Height", "164 cm");
+		await page.context().setOffline(false);
+		await saved(page);
+		await page.getByText(/Fitting \d+\./).waitFor();
+
+		const other = await browser.open(TABLET);
+		await other.goto(
+			browser.at(`/fittings?player=${encodeURIComponent(name)}`),
+		);
+		expect(await other.getByRole("row").count()).toBe(2);
+		await other.getByRole("link", { name, exact: true }).click();
+		await shows(other, "Height", "164 cm");
+	});
+
+	test("asks for a spec, which is saved with the figures that were seen", async () => {
+		const page = await installed();
+		const at = await begin(page);
+		await field(page, "Height").fill("176 cm");
+		await saved(page);
+		await page.context().setOffline(true);
+		await page.goto(`${at}/recommendation`);
+		const save = page.getByRole("button", { name: "Save the spec" });
+		await expect.poll(() => save.isDisabled(), { timeout: 30_000 }).toBe(false);
+		const length = await page
+			.getByRole("article")
+			.filter({
+				has: page.getByRole("heading", { name: "Length", exact: true }),
+			})
+			.textContent();
+		await save.click();
+		await page.getByText("The spec waits for the server").waitFor();
+		await page.reload();
+		await page.getByText("The spec waits for the server").waitFor();
+		await page.context().setOffline(false);
+		await page.getByText("The spec that waited is saved").waitFor();
+		await page
+			.getByRole("link", { name: /^Open spec \d+, revision 1$/ })
+			.click();
+		await page.waitForURL(/\/specs\/\d+\/1$/);
+		const seen = /(\d{4}\u00a0mm)/.exec(length ?? "")?.[1] ?? "none";
+		await page.getByRole("main").getByText(seen).first().waitFor();
+	});
+
+	test("keeps the build and the device's own page, and no page about a person", async () => {
+		const page = await installed();
+		const at = await begin(page);
+		await saved(page);
+		await page.goto(browser.at("/players"));
+		await page.goto(`${at}/recommendation`);
+		const kept = await page.evaluate(async () => {
+			const paths: string[] = [];
+			for (const name of await caches.keys())
+				for (const { url } of await (await caches.open(name)).keys())
+					paths.push(new URL(url).pathname);
+			return paths;
+		});
+		expect(kept.length).toBeGreaterThan(20);
+		expect(
+			kept.filter(
+				(path) =>
+					!path.startsWith("/_next/static/") && !path.startsWith("/icons/"),
+			),
+		).toEqual(["/manifest.webmanifest", "/coaching"]);
+		await page.context().setOffline(true);
+		await page.goto(browser.at("/players"));
+		await page.getByText("That page needs the server").waitFor();
+		expect(
+			await page
+				.getByRole("link", { name: "Try that page again" })
+				.getAttribute("href"),
+		).toBe("/players");
+	});
+});
+
+describe("two taps to a session", () => {
+	const taps = async (page: Page, act: () => Promise<void>) => {
+		await page.evaluate(() => {
+			sessionStorage.setItem("taps", "0");
+			document.addEventListener(
+				"click",
+				(event) => {
+					// Enter in a form clicks its button: no finger did.
+					if (event.detail === 0) return;
+					const count = Number(sessionStorage.getItem("taps"));
+					sessionStorage.setItem("taps", String(count + 1));
+				},
+				true,
+			);
+		});
+		await act();
+		await page.waitForURL(/\/fittings\/\d+\/player$/);
+		return Number(await page.evaluate(() => sessionStorage.getItem("taps")));
+	};
+
+	test("from a known player, with the answers of last time", async () => {
+		const page = await browser.open(TABLET);
+		await begin(page);
+		const name = `Invented Offline ${count}`;
+		await field(page, "Height").fill("169 cm");
+		await saved(page);
+		await page.goto(browser.at("/"));
+		const used = await taps(page, async () => {
+			await page.getByRole("button", { name }).click();
+			await page
+				.getByRole("button", { name: /^New fitting with the answers of/ })
+				.click();
+		});
+		expect(used).toBe(2);
+		await shows(page, "Height", "169 cm");
+	});
+
+	test("from a new player: the tap, the name, and Enter or a second tap", async () => {
+		const page = await browser.open(TABLET);
+		await page.goto(browser.at("/"));
+		const used = await taps(page, async () => {
+			await page.getByRole("button", { name: /^New player/ }).click();
+			// The name's field has the focus already.
+			await page.keyboard.type(`Invented Typed ${++count}`);
+			await page.getByRole("button", { name: "Start the session" }).click();
+		});
+		expect(used).toBe(2);
 	});
 });
 

@@ -14,7 +14,10 @@ const AXE_SOURCE = readFileSync("node_modules/axe-core/axe.min.js", "utf8");
 export interface BrowserTest {
 	/** Address of a page of the shared server: `at("/fittings")`. */
 	readonly at: (path: string) => string;
-	/** A page in a context of its own (no shared cookies, no shared storage), closed after the test. */
+	/**
+	 * A page in a context of its own (no shared cookies, no shared storage), closed after the test. It
+	 * fetches nothing ahead for use without a network unless `serviceWorkers` is "allow".
+	 */
 	readonly open: (options?: BrowserContextOptions) => Promise<Page>;
 	/**
 	 * Lets through what the test provokes: a console error or page error that contains the text. Every
@@ -68,7 +71,10 @@ export function browserTest(): BrowserTest {
 	return {
 		at: (path) => new URL(path, inject("baseUrl")).href,
 		async open(options) {
-			const context = await browser.newContext(options);
+			const context = await browser.newContext({
+				serviceWorkers: "block",
+				...options,
+			});
 			contexts.push(context);
 			context.on("console", (message) => {
 				if (message.type() === "error")
