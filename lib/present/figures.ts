@@ -7,6 +7,8 @@ import {
 } from "@/lib/units/quantity";
 import { inSystem, type Reader } from "@/lib/words/reader";
 
+import { decimalMark, fillFigure } from "./figure-patterns";
+
 /**
  * The only place where numbers are rounded and put into text. Every function throws on a number that
  * is not finite. No-break spaces stand between number and unit; a minus is the sign U+2212.
@@ -44,20 +46,6 @@ const joined = ({ number, unit }: Written): string => number + unit;
 function finite(value: number, what: string): number {
 	if (Number.isFinite(value)) return value;
 	throw new RangeError(`cannot write ${what} = ${value}`);
-}
-
-/** The decimal mark of a language, as `Intl` has it. */
-const DECIMAL_MARKS = new Map<string, string>();
-
-export function decimalMark({ language }: Reader): string {
-	const known = DECIMAL_MARKS.get(language);
-	if (known !== undefined) return known;
-	const mark =
-		new Intl.NumberFormat(language)
-			.formatToParts(0.5)
-			.find(({ type }) => type === "decimal")?.value ?? ".";
-	DECIMAL_MARKS.set(language, mark);
-	return mark;
 }
 
 /** A number to a fixed count of decimals with the language's decimal mark; thousands grouped from five digits on. */
@@ -209,10 +197,10 @@ export const formatBoth = (quantity: Quantity, reader: Reader): Both =>
 function writeBand(low: Written, high: Written, reader: Reader): string {
 	if (low.number === high.number) return joined(high);
 	const signed = low.number.startsWith(MINUS) || high.number.startsWith(MINUS);
-	return reader.say(signed ? "figure.signedBand" : "figure.band", {
-		low: low.number,
-		high: joined(high),
-	});
+	return fillFigure(signed ? "figure.signedBand" : "figure.band", reader, [
+		low.number,
+		joined(high),
+	]);
 }
 
 interface Ends {
@@ -282,13 +270,9 @@ export const formatPercent = (
 	reader: Reader,
 	decimals = 0,
 ): string =>
-	reader.say("figure.percent", {
-		number: formatNumber(
-			finite(fraction, "a fraction") * 100,
-			reader,
-			decimals,
-		),
-	});
+	fillFigure("figure.percent", reader, [
+		formatNumber(finite(fraction, "a fraction") * 100, reader, decimals),
+	]);
 
 export const formatRatio = (
 	ratio: number,

@@ -13,7 +13,7 @@ import {
 	RANGES,
 	readCatalogue,
 } from "@/lib/forms/settings/catalogue";
-import { decimalMark } from "@/lib/present/figures";
+import { decimalMark } from "@/lib/present/figure-patterns";
 import { NAMES } from "@/lib/present/setting-names";
 import { METALS, type MetalId } from "@/lib/reference/metals";
 import { WOOD_IDS, WOODS, type WoodId } from "@/lib/reference/woods";

@@ -14,7 +14,7 @@ import {
 	readLeadTimes,
 } from "@/lib/forms/settings/lead-times";
 import { formatDay } from "@/lib/present/dates";
-import { decimalMark } from "@/lib/present/figures";
+import { decimalMark } from "@/lib/present/figure-patterns";
 import { NAMES } from "@/lib/present/setting-names";
 import { settingProblemText } from "@/lib/present/setting-refusal-words";
 import { formatDays, weekdayName } from "@/lib/present/setting-rows/lead-times";

@@ -10,7 +10,7 @@ import {
 	pricesForm,
 	readPrices,
 } from "@/lib/forms/settings/prices";
-import { decimalMark } from "@/lib/present/figures";
+import { decimalMark } from "@/lib/present/figure-patterns";
 import { formatAmount } from "@/lib/present/money";
 import {
 	priceChoiceName,

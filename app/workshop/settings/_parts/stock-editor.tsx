@@ -13,7 +13,7 @@ import {
 	type StockForm,
 	stockForm,
 } from "@/lib/forms/settings/stock";
-import { decimalMark } from "@/lib/present/figures";
+import { decimalMark } from "@/lib/present/figure-patterns";
 import { NAMES } from "@/lib/present/setting-names";
 import { stockComparison } from "@/lib/present/stock-comparison";
 import { WOOD_IDS, type WoodId } from "@/lib/reference/woods";
