@@ -72,6 +72,10 @@ describe("coming back", () => {
 		await page.waitForURL(/\/fittings\/\d+\/player$/);
 		const second = /fittings\/(\d+)/.exec(page.url())?.[1] ?? "";
 		expect(second).not.toBe(first);
+		await page
+			.getByText(new RegExp(`^Old answer, from fitting ${first} of `))
+			.first()
+			.waitFor();
 		await page.getByLabel("Height", { exact: true }).fill("175 cm");
 		await page.waitForTimeout(50);
 		await page.getByText(/All answers saved/).waitFor();

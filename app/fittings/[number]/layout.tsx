@@ -2,11 +2,12 @@ import { notFound } from "next/navigation";
 import type { ReactNode } from "react";
 import { KeepWorkshop } from "@/app/coaching/_parts/use-workshop";
 import { answersSchema } from "@/lib/forms/answers";
-import { getFitting } from "@/lib/records/fittings/loaders";
-import { currentSettings } from "@/lib/records/settings/loaders";
+import { getFitting, getFittingById } from "@/lib/records/fittings/loaders";
+import { currentSettings, today } from "@/lib/records/settings/loaders";
 import { offerOf } from "@/lib/workshop/settings";
 import { FittingDesk } from "../_parts/desk";
 import { FittingHead } from "../_parts/fitting-head";
+import { OldAnswersProvider } from "../_parts/old-answers";
 import { NumberedWay } from "../_parts/way";
 
 export default async function FittingLayout({
@@ -25,6 +26,8 @@ export default async function FittingLayout({
 		offer: offerOf(await currentSettings()),
 		asOf: new Date().toISOString(),
 	};
+	const earlier =
+		fitting.basedOn === null ? null : await getFittingById(fitting.basedOn.id);
 	const { player, answers, spec, ...rest } = fitting;
 	return (
 		<FittingDesk
@@ -45,11 +48,21 @@ export default async function FittingLayout({
 			}}
 			workshop={workshop.offer}
 		>
-			<NumberedWay fittingNumber={rest.number}>
-				<KeepWorkshop told={workshop} />
-				<FittingHead />
-				{children}
-			</NumberedWay>
+			<OldAnswersProvider
+				old={
+					earlier && {
+						number: earlier.number,
+						day: today(earlier.createdAt),
+						answers: answersSchema.parse(earlier.answers),
+					}
+				}
+			>
+				<NumberedWay fittingNumber={rest.number}>
+					<KeepWorkshop told={workshop} />
+					<FittingHead />
+					{children}
+				</NumberedWay>
+			</OldAnswersProvider>
 		</FittingDesk>
 	);
 }

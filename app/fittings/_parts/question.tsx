@@ -18,6 +18,8 @@ import { choiceLabel, fieldLabel } from "@/lib/present/labels";
 import { problemText } from "@/lib/present/notices";
 import type { Reader } from "@/lib/words/reader";
 import { useDesk } from "./desk";
+import styles from "./fitting.module.css";
+import { useOldAnswer } from "./old-answers";
 import { HINTS, quantitySpec } from "./questions";
 
 /** One question of a fitting, with the control its kind of answer asks for. */
@@ -31,7 +33,19 @@ export function Question({
 }) {
 	const { reader } = useDesk();
 	const field = FIELDS[name];
-	const words = { label: fieldLabel(name, reader), hint, name };
+	const old = useOldAnswer(name);
+	const words = {
+		label: fieldLabel(name, reader),
+		hint:
+			old === null ? (
+				hint
+			) : (
+				<>
+					<span className={styles.old}>{old}</span> {hint}
+				</>
+			),
+		name,
+	};
 	if (field.kind === "readings")
 		return <Readings name={name as ListField} words={words} />;
 	if (field.kind === "choices")
