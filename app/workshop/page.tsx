@@ -45,7 +45,15 @@ export default async function WorkshopPage({
 	const { q: _, ...kept } = queryOf({ ...others, search });
 	return (
 		<Stack>
-			<PageHead title={say("workshop.title")} lead={say("workshop.lead")} />
+			<PageHead
+				title={say("workshop.title")}
+				lead={say("workshop.lead")}
+				actions={
+					<LinkButton href="/workshop/settings">
+						{say("settings.title")}
+					</LinkButton>
+				}
+			/>
 			<SearchForm
 				action="/workshop"
 				name="q"

@@ -12,6 +12,7 @@ import {
 } from "react";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { answerCue, type CueAnswer } from "@/lib/advice/answer-cue";
+import type { BilletDensities } from "@/lib/cue/design";
 import {
 	type BenchAnswers,
 	type BenchFieldName,
@@ -49,18 +50,24 @@ const ADDRESS_AFTER_MS = 300;
 /** Holds what was chosen, computes as it changes, and keeps it in the address. */
 export function BenchProvider({
 	initial,
+	densities,
 	children,
 }: {
 	initial: BenchAnswers;
+	densities: BilletDensities;
 	children: ReactNode;
 }) {
 	const reader = useReader();
 	const [answers, setAnswers] = useState(initial);
 	const settled = useDeferredValue(answers);
-	const { question, problems } = useMemo(
-		() => readBench(settled, reader.system),
-		[settled, reader.system],
-	);
+	const { question, problems } = useMemo(() => {
+		const read = readBench(settled, reader.system);
+		const { cue } = read.question;
+		return {
+			...read,
+			question: { ...read.question, cue: { ...cue, densities } },
+		};
+	}, [settled, reader.system, densities]);
 	const { cue, refusals } = useMemo(() => computed(question), [question]);
 	const answer = useCallback(
 		(name: BenchFieldName, text: string) =>

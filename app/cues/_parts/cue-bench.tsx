@@ -6,6 +6,7 @@ import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
 import { Notice } from "@/app/_ui/notice";
 import { Section, Stack } from "@/app/_ui/section";
 import type { CueAnswer } from "@/lib/advice/answer-cue";
+import type { BilletDensities } from "@/lib/cue/design";
 import type { BenchAnswers, BenchQuestion } from "@/lib/forms/cue-bench";
 import { pictureQuery } from "@/lib/forms/cue-picture-request";
 import { weightFacts } from "@/lib/present/cue-bench-view";
@@ -19,9 +20,16 @@ import { Facts } from "./facts";
 import { BENCH_LABELS } from "./questions";
 import { Results } from "./results";
 
-export function CueBench({ initial }: { initial: BenchAnswers }) {
+export function CueBench({
+	initial,
+	densities,
+}: {
+	initial: BenchAnswers;
+	/** What the workshop's own billets weigh, instead of the tables. */
+	densities: BilletDensities;
+}) {
 	return (
-		<BenchProvider initial={initial}>
+		<BenchProvider initial={initial} densities={densities}>
 			<Laid />
 		</BenchProvider>
 	);

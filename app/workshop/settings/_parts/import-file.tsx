@@ -9,7 +9,7 @@ import { Notice } from "@/app/_ui/notice";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { newRequestKey } from "@/app/_ui/request-key";
 import { Actions, Section, Stack } from "@/app/_ui/section";
-import { useWho } from "@/app/_ui/use-who";
+import { useWho } from "@/app/workshop/_parts/use-who";
 import { formatDay } from "@/lib/present/dates";
 import {
 	type Preview,

@@ -8,7 +8,7 @@ import { Notice } from "@/app/_ui/notice";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { newRequestKey } from "@/app/_ui/request-key";
 import { Actions, Section } from "@/app/_ui/section";
-import { useWho } from "@/app/_ui/use-who";
+import { useWho } from "@/app/workshop/_parts/use-who";
 import { settingProblemText } from "@/lib/present/setting-refusal-words";
 import type { SettingKind } from "@/lib/workshop/settings";
 import { restore } from "../actions";

@@ -13,7 +13,7 @@ import {
 } from "react-hook-form";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { newRequestKey } from "@/app/_ui/request-key";
-import { useWho } from "@/app/_ui/use-who";
+import { useWho } from "@/app/workshop/_parts/use-who";
 import type { FormProblem, FormRead } from "@/lib/forms/settings/form";
 import { settingProblemText } from "@/lib/present/setting-refusal-words";
 import type { UnitSystem } from "@/lib/units/quantity";

@@ -1,26 +1,20 @@
 "use client";
 
 import { useEffect, useState } from "react";
-
-const KEY = "who";
+import { NAME_COOKIE, recalled, remember } from "./bench-choices";
 
 /** Who works at this device, remembered there: a name or initials for histories, no sign-in. */
 export function useWho(): readonly [string, (name: string) => void] {
 	const [who, setWho] = useState("");
 	useEffect(() => {
-		try {
-			setWho(localStorage.getItem(KEY) ?? "");
-		} catch {
-			// A device that keeps nothing is asked each time.
-		}
+		const kept = document.cookie
+			.split("; ")
+			.find((one) => one.startsWith(`${NAME_COOKIE}=`));
+		setWho(recalled(kept?.slice(NAME_COOKIE.length + 1)));
 	}, []);
 	const put = (name: string) => {
 		setWho(name);
-		try {
-			localStorage.setItem(KEY, name);
-		} catch {
-			// As above: the name still goes with what is saved now.
-		}
+		remember(NAME_COOKIE, name);
 	};
 	return [who, put];
 }
