@@ -11,6 +11,7 @@ import { REFERENCE_MOISTURE_PCT } from "@/lib/cue/moisture";
 import { accept, type Outcome, type Refusal } from "@/lib/numerics/outcome";
 import type { WoodId } from "@/lib/reference/woods";
 import type { JobState } from "./job-state";
+import type { Prediction } from "./weighed-cue";
 
 /** A billet as it was weighed before the saw, one of each wood. */
 export interface CheckBillet {
@@ -36,6 +37,8 @@ export interface CheckContent {
 	/** The same as it was typed, by the field's name. */
 	readonly typed: Readonly<Record<string, string>>;
 	readonly note: string;
+	/** What weight and balance were predicted when the cue was ordered; null where the readings tell neither. */
+	readonly predicted: Prediction | null;
 }
 
 /** Of a meter, and of a billet that was only kept in the workshop's air. This project's judgement. */

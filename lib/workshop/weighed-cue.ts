@@ -108,15 +108,17 @@ export interface Predicted {
 	readonly measured: number;
 }
 
+export interface Prediction {
+	readonly mass: Predicted;
+	readonly balance: Predicted;
+}
+
 /** Weight and balance as they were worked out when the cue was ordered, and as they came out. */
 export function predictionOf({
 	design,
 	massG,
 	balanceFromButtMm,
-}: WeighedCue): {
-	readonly mass: Predicted;
-	readonly balance: Predicted;
-} {
+}: WeighedCue): Prediction {
 	const before = weighCue(design);
 	return {
 		mass: {

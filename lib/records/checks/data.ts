@@ -11,6 +11,11 @@ import {
 } from "@/lib/workshop/check";
 
 const reading = z.number();
+const predicted = z.strictObject({
+	expected: z.number(),
+	sd: z.number(),
+	measured: z.number(),
+});
 
 /** What a check holds; which numbers make sense is for lib/workshop/check-rules.ts to say. */
 export const checkContentSchema = z.strictObject({
@@ -46,6 +51,7 @@ export const checkContentSchema = z.strictObject({
 		),
 	typed: z.record(z.string().max(80), z.string().max(80)),
 	note: z.string().trim().max(2000),
+	predicted: z.strictObject({ mass: predicted, balance: predicted }).nullable(),
 }) satisfies z.ZodType<CheckContent>;
 
 export const stageSchema = z.enum(BENCH_STAGES);

@@ -34,13 +34,14 @@ import {
 	openFindings,
 } from "@/lib/workshop/check";
 import { decideRefusals, writeRefusals } from "@/lib/workshop/check-rules";
+import { predictionOf, weighedCue } from "@/lib/workshop/weighed-cue";
 
 export interface NewCheck {
 	readonly number: number;
 	/** The latest check when this one was begun; null where there was none. */
 	readonly after: string | null;
 	readonly stage: BenchStage;
-	readonly content: CheckContent;
+	readonly content: Omit<CheckContent, "predicted">;
 	readonly by: string;
 	readonly requestKey: string;
 }
@@ -59,7 +60,7 @@ export type CheckSaved =
 export async function writeCheck(given: NewCheck): Promise<CheckSaved> {
 	const by = bySchema.parse(given.by);
 	const stage = stageSchema.parse(given.stage);
-	const content = checkContentSchema.parse(given.content);
+	const read = checkContentSchema.parse({ ...given.content, predicted: null });
 	const { number, requestKey } = given;
 	return inTransaction(async (transaction): Promise<CheckSaved> => {
 		const request = { key: requestKey, kind: "write-check" } as const;
@@ -71,16 +72,22 @@ export async function writeCheck(given: NewCheck): Promise<CheckSaved> {
 		});
 		if (row === null) throw new Error(`there is no job ${number}`);
 		const job = toJob(row);
+		const build = benchBuild(job);
 		const refusals = writeRefusals({
 			state: job.state,
-			build: benchBuild(job),
+			build,
 			stage,
-			content,
+			content: read,
 		});
 		if (refusals.length > 0) return { ok: false, refusals };
 		const [latest] = await checksOf(job.id, transaction);
 		if (latest !== undefined && latest.id !== given.after)
 			return { ok: false, conflict: latest };
+		const weighed = weighedCue(build, stage, read.figures);
+		const content: CheckContent = {
+			...read,
+			predicted: weighed.ok ? predictionOf(weighed.value) : null,
+		};
 		const checkId = await once(transaction, request, async () => {
 			const { id } = await transaction.jobCheck.create({
 				data: {

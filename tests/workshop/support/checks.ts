@@ -16,6 +16,7 @@ export const checkContent = (
 	billets: [],
 	typed: {},
 	note: "",
+	predicted: null,
 	...change,
 });
 
