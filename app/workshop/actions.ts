@@ -199,10 +199,10 @@ async function contentFor(
 			throw new Error(`job ${job.number} has no revision ${asked.jobRevision}`);
 		return accept(earlier.content);
 	}
-	const { prices, stock, versions } = await currentSettings();
+	const { prices, stock, evidence, versions } = await currentSettings();
 	const settings: ChangeSettings = {
 		prices,
-		densities: densitiesOf(stock),
+		densities: densitiesOf(stock, evidence),
 		versions,
 	};
 	const { extras } = asked;

@@ -51,6 +51,7 @@ import { QuotePart } from "../_parts/quote-part";
 import { Revisions } from "../_parts/revisions";
 import { SingleKeys } from "../_parts/single-keys";
 import { TakeBack } from "../_parts/take-back";
+import { AsBuiltPart } from "./checks/_parts/as-built-part";
 
 export async function generateMetadata(props: JobParams): Promise<Metadata> {
 	const { say } = await readReader();
@@ -176,6 +177,7 @@ export default async function JobPage(
 						<TakeBack revision={agreed.revision} />
 					)}
 				</Section>
+				<AsBuiltPart job={job} reader={reader} />
 				<Section
 					title={say("job.cue.title")}
 					lead={say("job.cue.asOf", { revision: latest.revision })}
