@@ -38,6 +38,37 @@ export function sheetHead(
 	};
 }
 
+/** The head of a job's sheet; a job that is not agreed says so where it cannot be missed. */
+export function jobSheetHead(
+	p: {
+		number: number;
+		revision: number;
+		customerName: string;
+		writtenAt: Date;
+		modelVersion: string;
+		isAgreed: boolean;
+		workshop: Pick<Header, "name" | "lines" | "contact">;
+	},
+	reader: Reader,
+): SheetHead {
+	const { say } = reader;
+	return {
+		title: say("job.sheet.title", {
+			number: String(p.number),
+			revision: String(p.revision),
+		}),
+		lines: [
+			...workshopLine(p.workshop),
+			say("job.sheet.for", { customer: p.customerName }),
+			say("job.sheet.written", {
+				day: formatDay(p.writtenAt, reader),
+				model: p.modelVersion,
+			}),
+		],
+		replaced: p.isAgreed ? null : say("job.sheet.notAgreed"),
+	};
+}
+
 /** Name, address and contact in one line; none where nothing was set. */
 function workshopLine(
 	workshop: Pick<Header, "name" | "lines" | "contact"> | undefined,

@@ -34,17 +34,20 @@ export function weighedCue(
 	stage: BenchStage,
 	{ massG, balanceFromButtMm, metalMassG }: Weighing,
 ): Outcome<WeighedCue> {
-	const refused = (code: string, field: string): Outcome<WeighedCue> =>
-		refuse({ code, field, value: null });
 	if (stage !== "before-weighting" && stage !== "finished")
 		return refuse({
 			code: "stage-tells-nothing",
 			field: "stage",
 			value: stage,
 		});
-	if (massG === undefined) return refused("not-weighed", "massG");
+	if (massG === undefined)
+		return refuse({ code: "not-weighed", field: "massG", value: null });
 	if (balanceFromButtMm === undefined)
-		return refused("not-weighed", "balanceFromButtMm");
+		return refuse({
+			code: "not-weighed",
+			field: "balanceFromButtMm",
+			value: null,
+		});
 	if (stage === "before-weighting")
 		return accept({
 			design: { ...design, addedWeight: [], plugs: [] },
@@ -54,7 +57,8 @@ export function weighedCue(
 	const planned = addedWeight.metalMassG;
 	if (planned <= 0 && (metalMassG === undefined || metalMassG === 0))
 		return accept({ design, massG, balanceFromButtMm });
-	if (metalMassG === undefined) return refused("metal-not-told", "metalMassG");
+	if (metalMassG === undefined)
+		return refuse({ code: "metal-not-told", field: "metalMassG", value: null });
 	if (planned <= 0)
 		return refuse({
 			code: "metal-not-planned",

@@ -63,7 +63,9 @@ export function specDownload<Query extends z.ZodType>(
 }
 
 /** A name given twice becomes a list, which no schema here takes. */
-const queryOf = (searchParams: URLSearchParams): Record<string, unknown> =>
+export const queryOf = (
+	searchParams: URLSearchParams,
+): Record<string, unknown> =>
 	Object.fromEntries(
 		[...new Set(searchParams.keys())].map((name) => {
 			const values = searchParams.getAll(name);
@@ -71,7 +73,7 @@ const queryOf = (searchParams: URLSearchParams): Record<string, unknown> =>
 		}),
 	);
 
-function answer(
+export function answer(
 	request: NextRequest,
 	{ body, type, fileName, isShown = false, isKept = true }: Download,
 ): Response {
@@ -94,7 +96,7 @@ function answer(
 	return new Response(body, { headers: { ...described, ...kept } });
 }
 
-const problem = (details: ProblemDetails): Response =>
+export const problem = (details: ProblemDetails): Response =>
 	Response.json(details, {
 		status: details.status,
 		headers: {
@@ -103,7 +105,7 @@ const problem = (details: ProblemDetails): Response =>
 		},
 	});
 
-const NOT_FOUND: ProblemDetails = {
+export const NOT_FOUND: ProblemDetails = {
 	type: "/problems/not-found",
 	title: "There is no such spec revision",
 	status: 404,
@@ -111,7 +113,7 @@ const NOT_FOUND: ProblemDetails = {
 	errors: [],
 };
 
-const NO_HOST: ProblemDetails = {
+export const NO_HOST: ProblemDetails = {
 	type: "/problems/no-host",
 	title: "The request does not name the host it is for",
 	status: 400,

@@ -6,7 +6,6 @@ const FILES = [
 	{ path: "sheet.pdf?paper=letter", label: "letter", about: "pdfAbout" },
 	{ path: "stations.csv", label: "stations", about: "stationsAbout" },
 	{ path: "profile.dxf", label: "profile", about: "profileAbout" },
-	{ path: "job.json", label: "json", about: "jsonAbout" },
 ] as const;
 
 /** What a job can be taken away as. Plain links: a file is not a page to go to. */

@@ -7,7 +7,7 @@ export interface JobParams {
 	readonly params: Promise<{ number: string }>;
 }
 
-const WHOLE = /^[1-9]\d{0,8}$/;
+export const WHOLE = /^[1-9]\d{0,8}$/;
 
 /** The job an address names, or the not-found page. */
 export async function jobOf({ params }: JobParams): Promise<JobRecord> {

@@ -59,9 +59,6 @@ export default async function ChecksPage(props: JobParams) {
 							<LinkButton href={`/workshop/${job.number}/checks/form`}>
 								{say("checks.toForm")}
 							</LinkButton>
-							<LinkButton href="/workshop/woods">
-								{say("checks.toWoods")}
-							</LinkButton>
 						</>
 					}
 				/>

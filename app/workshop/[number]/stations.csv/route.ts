@@ -1,0 +1,13 @@
+import { z } from "zod";
+import { jobDownload } from "@/app/workshop/_parts/job-download";
+import { stationsCsv } from "@/lib/documents/stations-csv";
+
+/** The diameters at stations, for a spreadsheet. */
+export const GET = jobDownload(
+	z.strictObject({}),
+	({ job: { number, latest } }) => ({
+		body: stationsCsv(latest.content.build),
+		type: "text/csv; charset=utf-8; header=present",
+		fileName: `job-stations-${number}-${latest.revision}.csv`,
+	}),
+);
