@@ -188,10 +188,7 @@ describe("the app without a network", () => {
 		await page
 			.getByRole("link", { name: "Straight to the recommendation" })
 			.click();
-		await page
-			.getByText(/cues looked through/)
-			.first()
-			.waitFor();
+		await page.getByRole("heading", { name: "Cues worth making" }).waitFor();
 
 		await page.context().setOffline(false);
 		await saved(page);
