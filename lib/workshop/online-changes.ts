@@ -54,6 +54,9 @@ const SIZE: Readonly<
 	case: { other: 1, none: 2.5 },
 };
 
+/** Another thing to change is a change of its own, however small. */
+const EACH = 0.5;
+
 const isWood = (value: unknown): value is WoodId =>
 	typeof value === "string" && value in WOODS;
 
@@ -71,6 +74,7 @@ export function changeSize(from: OnlineChoices, change: OnlineChange): number {
 		const before = from[field];
 		const after = change[field];
 		if (after === undefined || after === before) continue;
+		size += EACH;
 		if (field === "gameId" || field === "isGoingAbroad")
 			throw new RangeError(`${field} is not the workshop's to change`);
 		const { perUnit = 0, other = 1, none = other } = SIZE[field];

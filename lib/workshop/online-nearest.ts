@@ -46,56 +46,60 @@ const keyOf = ({ code, field }: Pick<Finding, "code" | "field">) =>
 export const canBeHelped = ({ kind, code }: Finding): boolean =>
 	kind === "refused" || code === "protected-wood-border";
 
-/** What helps against each finding of a cue that can be helped. */
-export const remediesFor = (
-	cue: Pick<OnlineCue, "choices" | "findings">,
-	offer: OnlineOffer,
-): readonly Remedy[] =>
-	cue.findings
-		.filter(canBeHelped)
-		.map((finding) => remedyFor({ cue, finding, offer }));
+interface Asked {
+	readonly cue: Pick<OnlineCue, "choices" | "findings">;
+	readonly finding: Finding;
+	readonly offer: OnlineOffer;
+}
 
-export function remedyFor({
-	cue,
-	finding,
-	offer,
-}: {
-	cue: Pick<OnlineCue, "choices" | "findings">;
-	finding: Finding;
-	offer: OnlineOffer;
-}): Remedy {
-	const search = (isKept: boolean) =>
-		nearestWay({ cue, finding, offer, isKept });
-	const nearest = search(false);
+/** The value a search ends with, worked out without a pause. */
+function finished<T>(
+	search: Generator<Tried, T, void>,
+	onTried?: (tried: Tried) => void,
+): T {
+	for (;;) {
+		const step = search.next();
+		if (step.done) return step.value;
+		onTried?.(step.value);
+	}
+}
+
+export const remedyFor = (asked: Asked): Remedy =>
+	finished(searchRemedy(asked));
+
+/** What helps against a finding, one cue tried at each step: whoever asks may pause between, or go away. */
+export function* searchRemedy(asked: Asked): Generator<Tried, Remedy, void> {
+	const { finding } = asked;
+	const nearest = yield* searchWay(asked);
 	const isOther = nearest === null || finding.field in nearest.change;
 	return {
 		code: finding.code,
 		field: finding.field,
 		nearest,
-		keeping: isOther ? search(true) : null,
+		keeping: isOther ? yield* searchWay({ ...asked, isKept: true }) : null,
 	};
 }
+
+export const nearestWay = ({
+	onTried,
+	...asked
+}: Asked & {
+	readonly isKept?: boolean;
+	readonly onTried?: (tried: Tried) => void;
+}): Way | null => finished(searchWay(asked), onTried);
 
 /**
  * The smallest change after which a finding is gone and nothing else is refused that was not before.
  * Cues are tried by `judge`, in the order of how large the change is; where one change brings up
  * another refusal, a second and a third are tried on top (uniform-cost search), so the first that works
- * is the smallest of all that were tried.
+ * is the smallest of all that were tried. `isKept` leaves the choice that the finding is about.
  */
-export function nearestWay({
+export function* searchWay({
 	cue: { choices, findings },
 	finding,
 	offer,
 	isKept = false,
-	onTried,
-}: {
-	cue: Pick<OnlineCue, "choices" | "findings">;
-	finding: Finding;
-	offer: OnlineOffer;
-	/** Leaves the choice that the finding is about. */
-	isKept?: boolean;
-	onTried?: (tried: Tried) => void;
-}): Way | null {
+}: Asked & { readonly isKept?: boolean }): Generator<Tried, Way | null, void> {
 	const allowed = new Set(
 		findings.filter(({ kind }) => kind === "refused").map(keyOf),
 	);
@@ -124,7 +128,7 @@ export function nearestWay({
 			refused.length === 0 &&
 			!isStillListed(finding, after) &&
 			!isOnlyHoped(finding, judged);
-		onTried?.({ change, size, works });
+		yield { change, size, works };
 		if (works) return { change, size, after: assess(after, offer) };
 		const [worst] = refused;
 		if (worst !== undefined) grow(change, worst);
