@@ -88,7 +88,12 @@ export interface OnlineProblem {
 }
 
 type Read =
-	| { readonly ok: true; readonly value: string | number | boolean }
+	| {
+			readonly ok: true;
+			readonly value: string | number | boolean;
+			/** The unit a bare number was taken in. */
+			readonly assumedUnit: string | null;
+	  }
 	| { readonly ok: false; readonly problem: Omit<OnlineProblem, "field"> };
 
 /** One answer in mm, g or as a choice. Texts of lengths and masses name their unit or take the reader's. */
@@ -102,31 +107,32 @@ export function readOnlineField(
 		ok: false,
 		problem: { code, text, min, max },
 	});
+	const plain = (value: string | number | boolean): Read => ({
+		ok: true,
+		value,
+		assumedUnit: null,
+	});
 	const noChoice: Read = {
 		ok: false,
 		problem: { code: "not-a-choice", text },
 	};
 	switch (question.kind) {
 		case "choice":
-			return question.options.includes(text)
-				? { ok: true, value: text }
-				: noChoice;
+			return question.options.includes(text) ? plain(text) : noChoice;
 		case "named":
-			return { ok: true, value: text };
+			return plain(text);
 		case "yes-no":
-			return text === "yes" || text === "no"
-				? { ok: true, value: text === "yes" }
-				: noChoice;
+			return text === "yes" || text === "no" ? plain(text === "yes") : noChoice;
 		case "count": {
 			const parsed = parseNumber(text, question);
 			if (!parsed.ok) return refused(parsed.refusal);
-			return Number.isInteger(parsed.value) ? parsed : noChoice;
+			return Number.isInteger(parsed.value) ? plain(parsed.value) : noChoice;
 		}
 		case "mass": {
 			const { min, max } = question;
 			const parsed = parseMass(text, { system, minG: min, maxG: max });
 			return parsed.ok
-				? { ok: true, value: parsed.g }
+				? { ok: true, value: parsed.g, assumedUnit: parsed.assumedUnit }
 				: refused(parsed.refusal);
 		}
 		case "length": {
@@ -138,7 +144,7 @@ export function readOnlineField(
 				defaultUnit: system === "metric" ? "mm" : "in",
 			});
 			return parsed.ok
-				? { ok: true, value: parsed.mm }
+				? { ok: true, value: parsed.mm, assumedUnit: parsed.assumedUnit }
 				: refused(parsed.refusal);
 		}
 	}
@@ -191,3 +197,22 @@ export const withOnlineChange = (
 		),
 	),
 });
+
+/** The answers with the unit of every bare number written down, as this reader means it: others may read in other units. */
+export function settledOnline(
+	answers: OnlineAnswers,
+	system: UnitSystem,
+): OnlineAnswers {
+	const settled: OnlineAnswers = {};
+	for (const field of ONLINE_FIELDS) {
+		const text = answers[field]?.trim();
+		if (!text) continue;
+		settled[field] = text;
+		const { kind } = ONLINE_QUESTIONS[field];
+		if (kind !== "length" && kind !== "mass") continue;
+		const read = readOnlineField(field, text, system);
+		if (read.ok && read.assumedUnit !== null)
+			settled[field] = `${text} ${read.assumedUnit}`;
+	}
+	return settled;
+}

@@ -22,3 +22,21 @@ export const formatDay = (
 	DAYS[language].format(
 		typeof day === "string" ? new Date(`${day}T00:00:00Z`) : day,
 	);
+
+const short = (locale: string) =>
+	new Intl.DateTimeFormat(locale, {
+		day: "numeric",
+		month: "short",
+		timeZone: "UTC",
+	});
+
+const SHORT_DAYS: Readonly<Record<LanguageId, Intl.DateTimeFormat>> = {
+	en: short("en-GB"),
+	de: short("de-DE"),
+};
+
+/** "3 May", for a day within the year where there is little room. */
+export const formatShortDay = (
+	day: string,
+	{ language }: Pick<Reader, "language">,
+): string => SHORT_DAYS[language].format(new Date(`${day}T00:00:00Z`));

@@ -64,7 +64,11 @@ const REFUSED: Readonly<Record<string, Words>> = {
 	"weight-above-bore": (finding, reader) =>
 		reader.say("online.refused.weight-above-bore", {
 			wanted: wanted(finding, reader),
-			most: formatMass(numberIn(finding.facts, "nearestMassG"), reader),
+			// Down to what can be had: rounded up it would be refused again.
+			most: formatMass(
+				Math.floor(numberIn(finding.facts, "nearestMassG")),
+				reader,
+			),
 		}),
 	"balance-out-of-reach": (finding, reader) =>
 		reader.say("online.refused.balance-out-of-reach", {

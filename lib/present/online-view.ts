@@ -13,7 +13,7 @@ import { isBearing } from "@/lib/workshop/online-choices";
 import type { Suggestion } from "@/lib/workshop/online-measures";
 import type { Remedy, Way } from "@/lib/workshop/online-nearest";
 import type { Outlook } from "@/lib/workshop/online-outlook";
-import { formatDay } from "./dates";
+import { formatDay, formatShortDay } from "./dates";
 import {
 	formatLength,
 	formatLengthBand,
@@ -34,6 +34,8 @@ export interface OnlineFact {
 	readonly id: "weight" | "balance" | "price" | "ready";
 	readonly label: string;
 	readonly value: string;
+	/** The same where there is little room. */
+	readonly short: string;
 	/** Where nine in ten lie, or what the figure is made of; null where there is nothing to add. */
 	readonly note: string | null;
 }
@@ -47,6 +49,20 @@ export function onlineFacts(
 	money: Currency,
 	reader: Reader,
 ): readonly OnlineFact[] {
+	return factsOf(cue, money, reader).map((fact) => ({
+		...fact,
+		short:
+			fact.id === "ready" && cue.leadTime !== null
+				? formatShortDay(cue.leadTime.dueOn, reader)
+				: fact.value,
+	}));
+}
+
+function factsOf(
+	cue: OnlineCue,
+	money: Currency,
+	reader: Reader,
+): readonly Omit<OnlineFact, "short">[] {
 	const { say } = reader;
 	const { massG, balanceFromButtMm, naturalMassG, price, leadTime } = cue;
 	const unknown = say("online.figure.unknown");

@@ -4,6 +4,7 @@ import {
 	ONLINE_FIELDS,
 	onlineAnswer,
 	readOnline,
+	settledOnline,
 	withOnlineChange,
 } from "@/lib/forms/online-cue";
 import { onlineAnswersSchema } from "@/lib/forms/online-cue-schema";
@@ -75,6 +76,22 @@ describe("answers of an online cue", () => {
 			),
 		).toEqual({ lengthMm: "58 in", massG: "535 g", veneer: "" });
 		expect(onlineAnswer("isGoingAbroad", true)).toBe("yes");
+	});
+
+	test("mean for every reader what they meant for who typed them", () => {
+		const typed = {
+			lengthMm: "58",
+			massG: " 19 oz",
+			veneerCount: "2",
+			tip: "",
+		};
+		const settled = settledOnline(typed, "trade");
+		expect(settled).toEqual({
+			lengthMm: "58 in",
+			massG: "19 oz",
+			veneerCount: "2",
+		});
+		expect(read(settled).choices).toEqual(read(typed, "trade").choices);
 	});
 
 	test("come in with known names and of some length only", () => {

@@ -12,6 +12,7 @@ export interface RateLimit {
  */
 export const RATE_LIMITS = {
 	"keep-online-cue": { perPlace: 60, inAll: 1200 },
+	"change-online-cue": { perPlace: 900, inAll: 20_000 },
 	"send-online-cue": { perPlace: 8, inAll: 80 },
 } as const satisfies Record<string, RateLimit>;
 
