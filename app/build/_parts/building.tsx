@@ -1,0 +1,225 @@
+"use client";
+
+import {
+	createContext,
+	type ReactNode,
+	useCallback,
+	useContext,
+	useDeferredValue,
+	useEffect,
+	useMemo,
+	useState,
+} from "react";
+import { useReader } from "@/app/_ui/preferences/reader";
+import {
+	type OnlineAnswers,
+	type OnlineProblem,
+	readOnline,
+	withOnlineChange,
+} from "@/lib/forms/online-cue";
+import type { HomeAnswers } from "@/lib/forms/online-measures";
+import type { Currency } from "@/lib/present/money";
+import { moneyOf } from "@/lib/present/online-view";
+import type { Reader } from "@/lib/words/reader";
+import type { OnlineCue } from "@/lib/workshop/online";
+import type { OnlineChange } from "@/lib/workshop/online-changes";
+import type {
+	OnlineChoices,
+	OnlineField,
+	OnlineOffer,
+} from "@/lib/workshop/online-choices";
+import {
+	bringBack,
+	type Draft,
+	EMPTY_DRAFT,
+	type Kept,
+	keepDraft,
+	readAside,
+	readDraft,
+	replaceDraft,
+	sameAnswers,
+} from "./draft";
+import { type Assessed, useAssessed } from "./use-assessed";
+
+/** What the server knows of a cue that this device keeps; null for one begun here. */
+export interface Opened {
+	readonly kept: Kept;
+	readonly jobs: readonly {
+		readonly number: number;
+		readonly sentOn: string;
+	}[];
+}
+
+interface Building {
+	readonly reader: Reader;
+	readonly offer: OnlineOffer;
+	readonly money: Currency;
+	readonly answers: OnlineAnswers;
+	readonly home: HomeAnswers;
+	readonly kept: Kept | null;
+	readonly jobs: Opened["jobs"];
+	/** As the answers read now; may lag typing by a frame, never the field itself. */
+	readonly choices: OnlineChoices;
+	readonly problems: readonly OnlineProblem[];
+	readonly assessed: Assessed;
+	readonly answer: (field: OnlineField, text: string) => void;
+	readonly measure: (home: HomeAnswers) => void;
+	/** Takes several choices at once, and says what was done. */
+	readonly apply: (change: OnlineChange, done: string) => void;
+	readonly said: string;
+	readonly setKept: (kept: Kept | null) => void;
+	readonly putAnswers: (answers: OnlineAnswers) => void;
+	readonly startAnew: () => void;
+	/** Null where nothing was put aside. */
+	readonly bringBack: (() => void) | null;
+	/** False where the device stores nothing: then nothing survives a reload. */
+	readonly isOnDevice: boolean;
+}
+
+const BuildingContext = createContext<Building | null>(null);
+
+export function useBuilding(): Building {
+	const building = useContext(BuildingContext);
+	if (building === null) throw new Error("useBuilding outside its provider");
+	return building;
+}
+
+/** Holds what was chosen, works it out as it changes, and keeps it on the device at once. */
+export function BuildingProvider({
+	offer,
+	first,
+	opened,
+	children,
+}: {
+	offer: OnlineOffer;
+	/** What the server worked out for the first answers. */
+	first: OnlineCue;
+	opened: Opened | null;
+	children: ReactNode;
+}) {
+	const reader = useReader();
+	const [draft, setDraft] = useState<Draft>(() =>
+		opened === null
+			? EMPTY_DRAFT
+			: { ...EMPTY_DRAFT, answers: opened.kept.answers, kept: opened.kept },
+	);
+	const [isReady, setReady] = useState(false);
+	const [isOnDevice, setOnDevice] = useState(true);
+	const [hasAside, setAside] = useState(false);
+	const [said, setSaid] = useState("");
+
+	// Once, on opening: what this device holds of this cue.
+	useEffect(() => {
+		const before = readDraft();
+		if (opened === null) {
+			if (before !== null) setDraft(before);
+		} else if (
+			before?.kept?.id === opened.kept.id &&
+			!sameAnswers(before.answers, before.kept.answers)
+		)
+			// Typed here and not sent yet: it goes on from what the server had then (use-keeping.ts).
+			setDraft({
+				...before,
+				kept: { ...before.kept, token: opened.kept.token },
+			});
+		else {
+			const home = before?.home ?? {};
+			const { kept } = opened;
+			const draft = { answers: kept.answers, home, kept };
+			if (before?.kept?.id !== kept.id) replaceDraft(draft);
+			setDraft(draft);
+		}
+		setAside(readAside() !== null);
+		setReady(true);
+	}, [opened]);
+
+	useEffect(() => {
+		if (isReady) setOnDevice(keepDraft(draft));
+	}, [draft, isReady]);
+
+	const settled = useDeferredValue(draft.answers);
+	const { choices, problems } = useMemo(
+		() => readOnline(settled, offer, reader.system),
+		[settled, offer, reader.system],
+	);
+	const assessed = useAssessed(choices, offer, first);
+
+	const answer = useCallback((field: OnlineField, text: string) => {
+		setSaid("");
+		setDraft((before) => ({
+			...before,
+			answers: { ...before.answers, [field]: text },
+		}));
+	}, []);
+	const apply = useCallback((change: OnlineChange, done: string) => {
+		setSaid(done);
+		setDraft((before) => ({
+			...before,
+			answers: withOnlineChange(before.answers, change),
+		}));
+	}, []);
+	const measure = useCallback(
+		(home: HomeAnswers) => setDraft((before) => ({ ...before, home })),
+		[],
+	);
+	const setKept = useCallback(
+		(kept: Kept | null) => setDraft((before) => ({ ...before, kept })),
+		[],
+	);
+	const putAnswers = useCallback(
+		(answers: OnlineAnswers) => setDraft((before) => ({ ...before, answers })),
+		[],
+	);
+	const startAnew = useCallback(() => {
+		replaceDraft(EMPTY_DRAFT);
+		setDraft((before) => ({ ...EMPTY_DRAFT, home: before.home }));
+		setAside(readAside() !== null);
+	}, []);
+	const back = useCallback(() => {
+		const former = bringBack();
+		if (former !== null) setDraft(former);
+		setAside(readAside() !== null);
+	}, []);
+
+	const building = useMemo<Building>(
+		() => ({
+			reader,
+			offer,
+			money: moneyOf(offer),
+			...draft,
+			jobs: opened?.jobs ?? [],
+			choices,
+			problems,
+			assessed,
+			answer,
+			measure,
+			apply,
+			said,
+			setKept,
+			putAnswers,
+			startAnew,
+			bringBack: hasAside ? back : null,
+			isOnDevice,
+		}),
+		[
+			reader,
+			offer,
+			draft,
+			opened,
+			choices,
+			problems,
+			assessed,
+			answer,
+			measure,
+			apply,
+			said,
+			setKept,
+			putAnswers,
+			startAnew,
+			hasAside,
+			back,
+			isOnDevice,
+		],
+	);
+	return <BuildingContext value={building}>{children}</BuildingContext>;
+}
