@@ -14,13 +14,15 @@ export function Part({
 	title,
 	children,
 	wrap = true,
+	isOnNewPage = false,
 }: PartProps & {
 	children: ReactNode;
+	isOnNewPage?: boolean;
 	/** May it begin on one page and end on the next. */
 	wrap?: boolean;
 }) {
 	return (
-		<View style={styles.part} wrap={wrap}>
+		<View style={styles.part} wrap={wrap} break={isOnNewPage}>
 			<Text style={styles.partTitle}>{title}</Text>
 			{children}
 		</View>

@@ -43,8 +43,8 @@ export function sheetStyles(scale: number) {
 			marginTop: pt(3),
 			alignSelf: "flex-start",
 		},
-		code: { alignItems: "center", width: 132 },
-		codeWords: { fontSize: 7, textAlign: "center" },
+		code: { alignItems: "flex-end", width: 180 },
+		codeWords: { fontSize: 7, textAlign: "right" },
 		summary: {
 			flexDirection: "row",
 			border: `1.2pt solid ${BLACK}`,
@@ -78,6 +78,7 @@ export function sheetStyles(scale: number) {
 		cell: { paddingVertical: gap, paddingRight: 6 },
 		right: { textAlign: "right" },
 		under: { marginTop: pt(4) },
+		above: { marginBottom: pt(4) },
 		item: { flexDirection: "row", marginBottom: pt(1.5) },
 		bullet: { width: 8 },
 		itemWords: { flexGrow: 1, flexShrink: 1, flexBasis: 0 },

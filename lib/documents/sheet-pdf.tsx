@@ -6,7 +6,11 @@ import {
 	View,
 } from "@react-pdf/renderer";
 import type { SheetHead } from "@/lib/present/sheet-head";
-import { type SheetView, sheetView } from "@/lib/present/sheet-view";
+import {
+	type SheetAtHand,
+	type SheetView,
+	sheetView,
+} from "@/lib/present/sheet-view";
 import type { Reader } from "@/lib/words/reader";
 import type { BuildContent } from "@/lib/workshop/job-content";
 import { type CuePlate, cuePlate } from "./cue-plate";
@@ -27,13 +31,14 @@ export interface SheetPdfRequest {
 	readonly head: SheetHead;
 	readonly isInvented: boolean;
 	readonly build: BuildContent;
+	readonly atHand?: SheetAtHand | null;
 	readonly reader: Reader;
 	readonly code: JobCode;
 	readonly paper: Paper;
 }
 
 /** A request with all its words and pictures made, ready to be laid out. */
-interface SheetProps extends Omit<SheetPdfRequest, "build" | "reader"> {
+interface SheetProps extends Omit<SheetPdfRequest, "build" | "atHand"> {
 	readonly view: SheetView;
 	/** One below the other. */
 	readonly plates: readonly CuePlate[];
@@ -42,26 +47,29 @@ interface SheetProps extends Omit<SheetPdfRequest, "build" | "reader"> {
 	readonly pages: { count: number };
 }
 
-const MOST_PAGES = 2;
+/** Two of the cue, and one of the order of the work and the check. */
+const MOST_PAGES = 3;
 /** Tried in turn until the sheet fits its pages; in the last the smallest letters have 6 pt. */
 const SCALES = [1, 0.92, 0.84, 0.74] as const;
 /** From the lower edge of the paper. The renderer leaves out what is set by its distance from below. */
 const FOOT_PT = 30;
 
 /**
- * The job sheet as a PDF of at most two pages. A sheet that would not fit even in the smallest letters
- * goes on to a third page rather than leave anything out.
+ * The job sheet as a PDF: the cue on two pages at most, the order of the work and the check on one of their own. A sheet
+ * that would not fit even in the smallest letters goes on to a further page rather than leave anything
+ * out.
  */
 export async function sheetPdf({
 	build,
-	reader,
+	atHand = null,
 	...request
 }: SheetPdfRequest): Promise<Buffer> {
 	const { design, targets } = build;
+	const { reader } = request;
 	const made = {
 		...request,
 		head: await printable(request.head),
-		view: sheetView(build, reader),
+		view: sheetView(build, reader, atHand),
 		plates: [
 			cuePlate({
 				design,
@@ -87,11 +95,11 @@ async function printable(head: SheetHead): Promise<SheetHead> {
 	const { canPrint } = await loadNamesFace();
 	return {
 		...head,
-		lines: head.lines.map((line) =>
-			canPrint(line)
-				? line
-				: `For the player named on the page the code opens${/, fitting \d+$/.exec(line)?.[0] ?? ""}`,
-		),
+		lines: [
+			...new Set(
+				head.lines.map((line) => (canPrint(line) ? line : head.unnamedLine)),
+			),
+		],
 	};
 }
 
@@ -104,12 +112,20 @@ function Sheet({
 	paper,
 	scale,
 	pages,
+	reader,
 }: SheetProps) {
+	const { say } = reader;
 	const styles = sheetStyles(scale);
 	const { size, widthPt, heightPt } = PAPERS[paper];
-	const title = isInvented ? `${head.title} (invented data)` : head.title;
+	const title = isInvented
+		? say("sheet.invented", { title: head.title })
+		: head.title;
 	return (
-		<Document title={title} subject={head.lines.join("; ")} language="en">
+		<Document
+			title={title}
+			subject={head.lines.join("; ")}
+			language={reader.language}
+		>
 			<Page size={size} style={styles.page}>
 				<View style={styles.head}>
 					<View style={styles.headWords}>
@@ -150,99 +166,179 @@ function Sheet({
 							widthPt={scale * (widthPt - 2 * MARGIN_PT)}
 						/>
 						<Text style={styles.caption}>
-							{plate.viewWords} Distances are from the butt end.
+							{plate.viewWords} {say("sheet.fromButtNote")}
 						</Text>
 					</View>
 				))}
-				<Part styles={styles} title="Diameters at stations, before finish">
+				<Part styles={styles} title={say("sheet.stations.caption")}>
 					<Table
 						styles={styles}
 						columns={[
 							{
-								label: "From the butt end",
+								label: say("sheet.stations.fromButt"),
 								share: 20,
 								isNumber: true,
 								text: ({ fromButt }) => `${fromButt.main} · ${fromButt.other}`,
 							},
 							{
-								label: "From the tip",
+								label: say("sheet.stations.fromTip"),
 								share: 13,
 								isNumber: true,
 								text: ({ fromTip }) => fromTip.main,
 							},
 							{
-								label: "Diameter",
+								label: say("sheet.stations.diameter"),
 								share: 20,
 								isNumber: true,
 								text: ({ diameter }) => `${diameter.main} · ${diameter.other}`,
 							},
 							{
-								label: "Allowed",
+								label: say("sheet.stations.allowed"),
 								share: 13,
 								isNumber: true,
 								text: ({ tolerance }) => tolerance,
 							},
-							{ label: "Here", share: 20, text: ({ note }) => note },
-							{ label: "Measured", share: 14 },
+							{
+								label: say("sheet.stations.here"),
+								share: 20,
+								text: ({ note }) => note,
+							},
+							{ label: say("sheet.stations.measured"), share: 14 },
 						]}
 						rows={view.stations}
 					/>
 				</Part>
+				{view.picks.length > 0 && (
+					<Part styles={styles} title={say("sheet.picks.title")} wrap={false}>
+						<Table
+							styles={styles}
+							roomPt={16 * scale}
+							columns={[
+								{
+									label: say("sheet.picks.use"),
+									share: 12,
+									text: ({ use }) => use,
+								},
+								{
+									label: say("sheet.picks.wood"),
+									share: 14,
+									text: ({ wood }) => wood,
+								},
+								{
+									label: say("sheet.picks.grain"),
+									share: 30,
+									text: ({ grain }) => grain,
+								},
+								{
+									label: say("sheet.picks.density"),
+									share: 26,
+									text: ({ density, atHand }) =>
+										atHand === "" ? density : `${density}; ${atHand}`,
+								},
+								{ label: say("sheet.picks.picked"), share: 18 },
+							]}
+							rows={view.picks}
+						/>
+						<Text style={styles.under}>{say("sheet.picks.about")}</Text>
+					</Part>
+				)}
 				<RowsPart
 					styles={styles}
-					title="Splice, in glue order"
+					title={say("sheet.splice.title")}
 					rows={view.splice}
 					isWide
 				/>
 				<View style={styles.columns} wrap={false}>
 					<View style={styles.column}>
-						<RowsPart styles={styles} title="Woods" rows={view.woods} />
-						<RowsPart styles={styles} title="Player" rows={view.player} />
+						<RowsPart
+							styles={styles}
+							title={say("sheet.woods.title")}
+							rows={view.woods}
+						/>
+						<RowsPart
+							styles={styles}
+							title={say("sheet.player.title")}
+							rows={view.player}
+						/>
 					</View>
 					<View style={styles.column}>
-						<RowsPart styles={styles} title="Weight" rows={view.weight} />
+						<RowsPart
+							styles={styles}
+							title={say("sheet.weight.title")}
+							rows={view.weight}
+						/>
 					</View>
 				</View>
 				<View style={styles.columns}>
 					<View style={styles.column}>
 						<RowsPart
 							styles={styles}
-							title="Tip, ferrule, joint, butt end"
+							title={say("sheet.fittings.title")}
 							rows={view.fittings}
 						/>
-						<ItemsPart styles={styles} title="Finish" lines={view.finish} />
 					</View>
 					<View style={styles.column}>
 						<ItemsPart
 							styles={styles}
-							title="Cautions"
+							title={say("sheet.cautions.title")}
 							lines={view.cautions}
-							last="Local codes and licensed practice come first."
+							last={say("sheet.cautions.local")}
 						/>
 					</View>
 				</View>
-				<Part styles={styles} title="Check before handing over" wrap={false}>
+				<Part styles={styles} title={say("sheet.steps.title")} isOnNewPage>
+					<Text style={styles.above}>{view.steps.about}</Text>
+					<Table
+						styles={styles}
+						roomPt={22 * scale}
+						columns={[
+							{
+								label: say("sheet.steps.step"),
+								share: 58,
+								text: ({ step }) => step,
+							},
+							{
+								label: say("sheet.steps.wait"),
+								share: 18,
+								text: ({ wait }) => wait,
+							},
+							{ label: say("sheet.steps.done"), share: 24 },
+						]}
+						rows={view.steps.rows}
+					/>
+				</Part>
+				<ItemsPart
+					styles={styles}
+					title={say("sheet.finish.title")}
+					lines={view.finish}
+				/>
+				<Part styles={styles} title={say("sheet.checks.title")} wrap={false}>
 					<Table
 						styles={styles}
 						roomPt={20 * scale}
 						columns={[
-							{ label: "Check", share: 26, text: ({ check }) => check },
-							{ label: "Wanted", share: 22, text: ({ wanted }) => wanted },
-							{ label: "Allowed", share: 12, text: ({ allowed }) => allowed },
-							{ label: "Measured", share: 18 },
-							{ label: "By, date", share: 22 },
+							{
+								label: say("sheet.checks.check"),
+								share: 26,
+								text: ({ check }) => check,
+							},
+							{
+								label: say("sheet.checks.wanted"),
+								share: 22,
+								text: ({ wanted }) => wanted,
+							},
+							{
+								label: say("sheet.checks.allowed"),
+								share: 12,
+								text: ({ allowed }) => allowed,
+							},
+							{ label: say("sheet.checks.measured"), share: 18 },
+							{ label: say("sheet.checks.by"), share: 22 },
 						]}
 						rows={view.checks}
 					/>
-					{view.rules.length > 0 && (
-						<Text style={styles.under}>
-							{`Rules of the game: ${view.rules
-								.map(
-									({ rule, ok, source }) =>
-										`${rule} ${ok ? "kept" : "broken"} (${source})`,
-								)
-								.join("; ")}.`}
-						</Text>
+					{view.rules !== null && (
+						<Text style={styles.under}>{view.rules}</Text>
 					)}
 				</Part>
 				<View style={[styles.foot, { top: heightPt - FOOT_PT }]} fixed>
@@ -252,7 +348,10 @@ function Sheet({
 					<Text
 						render={({ pageNumber, totalPages }) => {
 							pages.count = totalPages;
-							return `Page ${pageNumber} of ${totalPages}`;
+							return say("sheet.page", {
+								page: pageNumber,
+								count: totalPages,
+							});
 						}}
 					/>
 				</View>

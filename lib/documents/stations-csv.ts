@@ -11,10 +11,10 @@ const MM_DECIMALS = 2;
 const INCH_DECIMALS = 4;
 
 const QUANTITIES = [
-	["From the butt end", "fromButtMm"],
-	["From the tip", "stationMm"],
-	["Diameter", "diameterMm"],
-	["Tolerance either side", "toleranceMm"],
+	["fromButt", "fromButtMm"],
+	["fromTip", "stationMm"],
+	["diameter", "diameterMm"],
+	["tolerance", "toleranceMm"],
 ] as const;
 
 /** What a machine reads is in one language. */
@@ -22,11 +22,14 @@ const FOR_MACHINES = readerOf({ system: "metric", language: "en" }, ENGLISH);
 
 /** The diameters at stations of a frozen build, in the sheet's order, each in both units. */
 export function stationsCsv(content: BuildContent): string {
+	const { say } = FOR_MACHINES;
 	const { stations } = sheetView(content, FOR_MACHINES);
 	return csvText(
 		[
-			...QUANTITIES.flatMap(([label]) => [`${label} (mm)`, `${label} (in)`]),
-			"Here",
+			...QUANTITIES.map(([name]) => say(`sheet.stations.${name}`)).flatMap(
+				(label) => [`${label} (mm)`, `${label} (in)`],
+			),
+			say("sheet.stations.here"),
 		],
 		content.stations.map((station, i) => [
 			...QUANTITIES.flatMap(([, field]) => [

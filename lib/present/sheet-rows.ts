@@ -1,7 +1,8 @@
 import { band90 } from "@/lib/reference/estimate";
-import { WOODS } from "@/lib/reference/woods";
-import type { Reader } from "@/lib/words/reader";
+import { WOODS, type WoodId } from "@/lib/reference/woods";
+import type { MessageKey, Reader } from "@/lib/words/reader";
 import type { BuildContent } from "@/lib/workshop/job-content";
+import type { JobExtras } from "@/lib/workshop/job-extras";
 import {
 	formatAngle,
 	formatBoth,
@@ -33,27 +34,42 @@ export const both = (quantity: Quantity, reader: Reader): string => {
 	return `${main} (${other})`;
 };
 
+/** The woods with the densities they were worked out with, or those of the tables. */
 export function woodRows(
-	{ request }: BuildContent,
+	{ request, billets }: BuildContent,
 	reader: Reader,
 ): SheetRow[] {
-	const density = (id: keyof typeof WOODS) => {
-		const { density12KgM3 } = WOODS[id];
-		const { low, high } = band90(density12KgM3);
-		return `${formatNumber(density12KgM3.value, reader)} kg/m³ at 12 % moisture in the tables, nine billets in ten ${formatNumber(low, reader)} to ${formatNumber(high, reader)}: weigh and measure the blank`;
+	const { say } = reader;
+	const density = (id: WoodId) => {
+		const known = billets.find(({ wood }) => wood === id)?.densityKgM3;
+		const estimate = known ?? WOODS[id].density12KgM3;
+		const { low, high } = band90(estimate);
+		return say(
+			known?.standing === "measured"
+				? "sheet.woods.measured"
+				: "sheet.woods.density",
+			{
+				density: formatNumber(estimate.value, reader),
+				low: formatNumber(low, reader),
+				high: formatNumber(high, reader),
+			},
+		);
 	};
 	return [
 		{
-			label: "Shaft and core",
+			label: say("sheet.woods.shaft"),
 			value: woodName(request.shaftWood, reader),
 			note: density(request.shaftWood),
 		},
 		{
-			label: "Butt",
+			label: say("sheet.woods.butt"),
 			value: woodName(request.buttWood, reader),
 			note: density(request.buttWood),
 		},
-		{ label: "Taper", value: taperLabel(request.taperShape, reader) },
+		{
+			label: say("sheet.woods.taper"),
+			value: taperLabel(request.taperShape, reader),
+		},
 	];
 }
 
@@ -62,65 +78,109 @@ export function spliceRows(
 	{ design, request, stations }: BuildContent,
 	reader: Reader,
 ): SheetRow[] {
+	const { say } = reader;
 	const points = stations
 		.filter(({ note }) => note === "splice-points")
 		.map(({ fromButtMm }) => both({ mm: fromButtMm, kind: "station" }, reader));
 	const rows: SheetRow[] = [
 		{
-			label: "Splice",
+			label: say("sheet.splice.kind"),
 			value: spliceLabel(request.splice, reader),
 			...(points.length > 0 && {
-				note: `Points ${points.join(" and ")} from the butt end`,
+				note: say("sheet.splice.points", {
+					places: points.join(say("sheet.splice.and")),
+				}),
 			}),
 		},
 	];
 	return [
 		...rows,
 		...design.splice.cuts.map((cut, i) => ({
-			label: `${i + 1}. ${cut.part}, face at ${formatAngle(cut.faceAngleDeg, reader, 0)}`,
+			label: say("sheet.splice.cut", {
+				count: i + 1,
+				part: splicePart(cut.part, reader),
+				angle: formatAngle(cut.faceAngleDeg, reader, 0),
+			}),
 			value: woodName(cut.wood, reader),
-			note: `Flat ${formatAngle(cut.angleDeg, reader, 2)} to the axis, ${both({ mm: cut.buttOffsetMm, kind: "bench" }, reader)} from it at the butt end`,
+			note: say("sheet.splice.flat", {
+				angle: formatAngle(cut.angleDeg, reader, 2),
+				offset: both({ mm: cut.buttOffsetMm, kind: "bench" }, reader),
+			}),
 		})),
 	];
+}
+
+const VENEER = / veneer$/;
+
+/** A part of the splice by its name in the design; an unknown one as it is. */
+function splicePart(part: string, { say }: Reader): string {
+	const wedge = part.replace(VENEER, "");
+	const key = `sheet.splice.part.${wedge}` as MessageKey;
+	const name = say.has(key) ? say(key as never) : wedge;
+	return VENEER.test(part) ? say("sheet.splice.veneer", { part: name }) : name;
 }
 
 export function weightRows(
 	{ naturalMassG, addedWeight, targets, design }: BuildContent,
 	reader: Reader,
 ): SheetRow[] {
+	const { say } = reader;
 	const rows: SheetRow[] = [
 		{
-			label: "Natural weight, computed",
+			label: say("sheet.weight.natural"),
 			value: both({ g: naturalMassG.value }, reader),
-			note: `Nine in ten builds: ${formatMassBand(band90(naturalMassG), reader)}. Weigh before boring.`,
+			note: say("sheet.weight.naturalNote", {
+				band: formatMassBand(band90(naturalMassG), reader),
+			}),
 		},
-		{ label: "Wanted weight", value: both({ g: targets.mass.value }, reader) },
 		{
-			label: "To be added, net",
+			label: say("sheet.weight.wanted"),
+			value: both({ g: targets.mass.value }, reader),
+		},
+		{
+			label: say("sheet.weight.added"),
 			value: both({ g: addedWeight.addedMassG.value, kind: "added" }, reader),
-			note: `Nine in ten builds: ${formatMassBand(band90(addedWeight.addedMassG), reader, "added")}.`,
+			note: say("sheet.weight.addedNote", {
+				band: formatMassBand(band90(addedWeight.addedMassG), reader, "added"),
+			}),
 		},
 	];
 	if (addedWeight.metalMassG <= 0) return rows;
 	const station = (mm: number) => both({ mm, kind: "station" }, reader);
 	const across = (mm: number) => both({ mm, kind: "bench" }, reader);
 	rows.push({
-		label: `${metalName(addedWeight.metal, reader)} in all`,
+		label: say("sheet.weight.metal", {
+			metal: metalName(addedWeight.metal, reader),
+		}),
 		value: both({ g: addedWeight.metalMassG, kind: "added" }, reader),
-		note: `The bore takes out ${formatMass(addedWeight.drilledOutMassG, reader, "added")} of wood; the plug weighs ${formatMass(addedWeight.plugMassG, reader, "added")}.`,
+		note: say("sheet.weight.metalNote", {
+			drilled: formatMass(addedWeight.drilledOutMassG, reader, "added"),
+			plug: formatMass(addedWeight.plugMassG, reader, "added"),
+		}),
 	});
 	if (addedWeight.slugLengthMm > 0)
 		rows.push({
-			label: "Bore from the butt end",
-			value: `${across(addedWeight.boreDiameterMm)} across, ${station(addedWeight.boreDepthMm)} deep`,
-			note: `Slug ${station(addedWeight.slugLengthMm)} long, its rear face ${station(addedWeight.slugFromButtMm)} from the butt end; plug behind it.`,
+			label: say("sheet.weight.bore"),
+			value: say("sheet.weight.boreValue", {
+				across: across(addedWeight.boreDiameterMm),
+				deep: station(addedWeight.boreDepthMm),
+			}),
+			note: say("sheet.weight.boreNote", {
+				length: station(addedWeight.slugLengthMm),
+				from: station(addedWeight.slugFromButtMm),
+			}),
 		});
 	const { jointSlug } = addedWeight;
 	if (jointSlug !== null)
 		rows.push({
-			label: "Bore behind the joint",
-			value: `${across(jointSlug.diameterMm)} across`,
-			note: `Slug ${station(jointSlug.slugLengthMm)} long, its front face ${station(design.lengthMm - jointSlug.fromStationMm)} from the butt end.`,
+			label: say("sheet.weight.jointBore"),
+			value: say("sheet.weight.jointBoreValue", {
+				across: across(jointSlug.diameterMm),
+			}),
+			note: say("sheet.weight.jointBoreNote", {
+				length: station(jointSlug.slugLengthMm),
+				from: station(design.lengthMm - jointSlug.fromStationMm),
+			}),
 		});
 	return rows;
 }
@@ -128,7 +188,9 @@ export function weightRows(
 export function fittingRows(
 	{ request, design, targets }: BuildContent,
 	reader: Reader,
+	extras: JobExtras | null = null,
 ): SheetRow[] {
+	const { say } = reader;
 	const { tip, ferrule, joint, endJoint, buttEndRadiusMm, lengthMm } = design;
 	const fine = (mm: number) => formatLength(mm, reader, "bench");
 	const jointRow = (
@@ -136,28 +198,58 @@ export function fittingRows(
 		at: NonNullable<typeof joint>,
 	): SheetRow => ({
 		label,
-		value: `${both({ mm: lengthMm - at.stationMm, kind: "station" }, reader)} from the butt end`,
-		note: `${metalName(at.metal, reader)} pin ${fine(at.pinDiameterMm)} across, ${formatLength(at.pinReachMm, reader, "station")} into each piece; collars ${fine(at.collarMm)} long`,
+		value: say("sheet.fittings.jointValue", {
+			from: both({ mm: lengthMm - at.stationMm, kind: "station" }, reader),
+		}),
+		note: say("sheet.fittings.jointNote", {
+			metal: metalName(at.metal, reader),
+			across: fine(at.pinDiameterMm),
+			reach: formatLength(at.pinReachMm, reader, "station"),
+			collar: fine(at.collarMm),
+		}),
 	});
+	const across = both({ mm: targets.tip.value, kind: "bench" }, reader);
 	return [
 		{
-			label: "Tip",
-			value: `${both({ mm: targets.tip.value, kind: "bench" }, reader)}, leather`,
-			note: `${fine(tip.heightMm)} high at the crown, dome radius ${fine(tip.domeRadiusMm)}`,
+			label: say("sheet.fittings.tip"),
+			value:
+				extras?.tip == null
+					? say("sheet.fittings.tipValue", { across })
+					: say("sheet.fittings.tipNamed", { across, name: extras.tip }),
+			note: say("sheet.fittings.tipNote", {
+				high: fine(tip.heightMm),
+				radius: fine(tip.domeRadiusMm),
+			}),
 		},
 		{
-			label: "Ferrule",
-			value: `${metalName(ferrule.metal, reader)}, ${fine(ferrule.lengthMm)} long`,
-			note: `Wall ${fine(ferrule.wallMm)} over a tenon of the shaft`,
+			label: say("sheet.fittings.ferrule"),
+			value: say("sheet.fittings.ferruleValue", {
+				metal: metalName(ferrule.metal, reader),
+				length: fine(ferrule.lengthMm),
+			}),
+			note: say("sheet.fittings.ferruleNote", { wall: fine(ferrule.wallMm) }),
 		},
 		{
-			label: "Pieces",
+			label: say("sheet.fittings.pieces"),
 			value: layoutLabel(request.layout, reader),
-			...(joint === null && { note: "No joint" }),
+			...(joint === null && { note: say("sheet.fittings.noJoint") }),
 		},
-		...(joint === null ? [] : [jointRow("Joint", joint)]),
-		...(endJoint === null ? [] : [jointRow("Screw-in end piece", endJoint)]),
-		{ label: "Butt end", value: `Edge rounded to ${fine(buttEndRadiusMm)}` },
+		...(joint === null ? [] : [jointRow(say("sheet.fittings.joint"), joint)]),
+		...(endJoint === null
+			? []
+			: [jointRow(say("sheet.fittings.endPiece"), endJoint)]),
+		{
+			label: say("sheet.fittings.buttEnd"),
+			value: say("sheet.fittings.buttEndValue", {
+				radius: fine(buttEndRadiusMm),
+			}),
+		},
+		...(extras?.case == null
+			? []
+			: [{ label: say("sheet.fittings.case"), value: extras.case }]),
+		...(extras === null || extras.gripNotes === ""
+			? []
+			: [{ label: say("sheet.fittings.grip"), value: extras.gripNotes }]),
 	];
 }
 
@@ -165,12 +257,18 @@ export function playerRows(
 	{ hand, gripCircleReadingsMm: readings, gameId }: BuildContent,
 	reader: Reader,
 ): SheetRow[] {
-	const rows: SheetRow[] = [{ label: "Game", value: gameName(gameId, reader) }];
+	const { say } = reader;
+	const rows: SheetRow[] = [
+		{ label: say("sheet.player.game"), value: gameName(gameId, reader) },
+	];
 	if (hand !== null)
-		rows.push({ label: "Playing hand", value: handLabel(hand, reader) });
+		rows.push({
+			label: say("sheet.player.hand"),
+			value: handLabel(hand, reader),
+		});
 	if (readings.length > 0)
 		rows.push({
-			label: "Grip circle readings",
+			label: say("sheet.player.readings"),
 			value: readings
 				.map((reading) => formatLength(reading, reader, "bench"))
 				.join(", "),

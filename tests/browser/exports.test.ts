@@ -122,7 +122,7 @@ describe("the printed sheet", () => {
 				);
 				expect(response.headers()["content-type"]).toBe("application/pdf");
 				const pages = await readPdf(await response.body());
-				expect(pages).toHaveLength(2);
+				expect(pages).toHaveLength(3);
 				const letters = pages.map((one) => one.letters).join("");
 				expect(
 					texts.filter((text) => !letters.includes(lettersOf(text))),

@@ -52,11 +52,12 @@ describe("the workshop", () => {
 			.getByRole("list", { name: "Files for the bench" })
 			.getByRole("link")
 			.evaluateAll((all) => all.map((one) => (one as HTMLAnchorElement).href));
-		expect(files).toHaveLength(4);
+		expect(files).toHaveLength(5);
 		const begins: Readonly<Record<string, string>> = {
 			"sheet.pdf": "%PDF-",
 			"stations.csv": "From the butt end (mm),",
 			"profile.dxf": "  0\r\nSECTION",
+			"job.json": '"format": "cue-job"',
 		};
 		for (const href of files) {
 			const answer = await page.request.get(href);

@@ -6,7 +6,9 @@ import { PAPERS, type Paper, sheetPdf } from "@/lib/documents/sheet-pdf";
 import { sheetHead } from "@/lib/present/sheet-head";
 import { type SheetView, sheetView } from "@/lib/present/sheet-view";
 import type { Reader } from "@/lib/words/reader";
-import { buildFromSpec } from "@/lib/workshop/job-content";
+import { DEFAULT_SETTINGS } from "@/lib/workshop/default-settings";
+import { buildFromSpec, withBillets } from "@/lib/workshop/job-content";
+import { NO_EXTRAS } from "@/lib/workshop/job-extras";
 import { METRIC, TRADE } from "@/tests/support/readers";
 import { lettersOf, printPdf, readPdf } from "./support/pdf";
 import { boundlessSpec, richSpec, specWith, usualSpec } from "./support/specs";
@@ -16,6 +18,10 @@ vi.setConfig({ testTimeout: 30_000 });
 
 const ADDRESS = "https://cues.example.org/specs/12/1";
 const savedAt = new Date(Date.UTC(2026, 4, 3));
+
+/** As every sheet is printed: with the billets to pick. */
+const buildOf = (content: SpecContent) => withBillets(buildFromSpec(content));
+const AT_HAND = { extras: NO_EXTRAS, stock: DEFAULT_SETTINGS.stock };
 
 const pdfOf = (p: {
 	content: SpecContent;
@@ -39,7 +45,8 @@ const pdfOf = (p: {
 			reader,
 		),
 		isInvented: true,
-		build: buildFromSpec(content),
+		build: buildOf(content),
+		atHand: AT_HAND,
 		reader,
 		code: jobCode(ADDRESS),
 		paper,
@@ -71,7 +78,7 @@ function missing(
 	content: SpecContent,
 	reader: Reader = METRIC,
 ): string[] {
-	const texts = textsOf(sheetView(buildFromSpec(content), reader));
+	const texts = textsOf(sheetView(buildOf(content), reader, AT_HAND));
 	expect(texts.length).toBeGreaterThan(150);
 	return texts.filter((text) => !letters.includes(lettersOf(text)));
 }
@@ -86,12 +93,12 @@ describe("the printed sheet, as an independent PDF reader sees it", () => {
 		[METRIC, "letter"],
 		[TRADE, "letter"],
 	] as const)(
-		"%s on %s: two pages of that paper with every text of the sheet",
+		"%s on %s: three pages of that paper with every text of the sheet",
 		async (reader, paper) => {
 			const content = usualSpec();
 			const pdf = await pdfOf({ content, reader, paper });
 			const pages = await readPdf(pdf);
-			expect(pages).toHaveLength(2);
+			expect(pages).toHaveLength(3);
 			// ISO 216 and ANSI/ASME Y14.1: 210 × 297 mm, 8½ × 11 in.
 			const [widthPt, heightPt] =
 				paper === "a4"
@@ -110,8 +117,8 @@ describe("the printed sheet, as an independent PDF reader sees it", () => {
 				ADDRESS,
 			])
 				expect(letters).toContain(lettersOf(text));
-			expect(letters).toContain("Page1of2");
-			expect(letters).toContain("Page2of2");
+			expect(letters).toContain("Page1of3");
+			expect(letters).toContain("Page3of3");
 		},
 	);
 
@@ -124,7 +131,7 @@ describe("the printed sheet, as an independent PDF reader sees it", () => {
 		expect(trade).toContain(lettersOf("18 oz510 g").replace("18oz", "18.0oz"));
 	});
 
-	test("a replaced revision says so on both pages", async () => {
+	test("a replaced revision says so on every page", async () => {
 		const pages = await readPdf(
 			await pdfOf({ content: usualSpec(), latestRevision: 3 }),
 		);
@@ -135,21 +142,21 @@ describe("the printed sheet, as an independent PDF reader sees it", () => {
 	});
 
 	test.each(Object.keys(PAPERS) as Paper[])(
-		"a rich splice is two pages of %s, with nothing left out",
+		"a rich splice is three pages of %s, with nothing left out",
 		async (paper) => {
 			const content = richSpec();
 			expect(content.design.splice.cuts).toHaveLength(27);
 			const pdf = await pdfOf({ content, paper });
-			expect(await readPdf(pdf)).toHaveLength(2);
+			expect(await readPdf(pdf)).toHaveLength(3);
 			expect(missing(await allLetters(pdf), content)).toEqual([]);
 		},
 	);
 
-	test("what two pages cannot hold goes on rather than lose a line", async () => {
+	test("what three pages cannot hold goes on rather than lose a line", async () => {
 		const content = boundlessSpec();
 		expect(content.design.splice.cuts.length).toBeGreaterThan(50);
 		const pdf = await pdfOf({ content });
-		expect(await readPdf(pdf)).toHaveLength(3);
+		expect(await readPdf(pdf)).toHaveLength(4);
 		expect(missing(await allLetters(pdf), content)).toEqual([]);
 	});
 });
@@ -184,7 +191,7 @@ describe("on paper", () => {
 	const pages: Awaited<ReturnType<typeof printPdf>>[] = [];
 	beforeAll(async () => {
 		const pdf = await pdfOf({ content: usualSpec() });
-		for (const page of [1, 2])
+		for (const page of [1, 2, 3])
 			pages.push(await printPdf(pdf, { page, dpi: DPI }));
 	});
 

@@ -8,6 +8,7 @@ import { specJson } from "@/lib/documents/spec-json";
 import { specJsonSchema } from "@/lib/documents/spec-schema";
 import { contentSha256 } from "@/lib/records/canonical";
 import { anyInput } from "../support/inputs";
+import { closed, told, validator } from "./support/json-schema";
 import { richSpec, searchedSpec, specWith, usualSpec } from "./support/specs";
 
 const exported = (content: SpecContent) =>
@@ -27,38 +28,6 @@ const exported = (content: SpecContent) =>
 
 type Schema = Record<string, unknown>;
 const schema = () => JSON.parse(JSON.stringify(specJsonSchema())) as Schema;
-
-/**
- * The same schema with every object closed: what it does not describe is an error. The search is told
- * in outline only and stays open.
- */
-function closed(node: unknown): unknown {
-	if (Array.isArray(node)) return node.map(closed);
-	if (typeof node !== "object" || node === null) return node;
-	const parts = Object.fromEntries(
-		Object.entries(node).map(([name, value]) => [
-			name,
-			name === "search" ? value : closed(value),
-		]),
-	);
-	return typeof parts.properties === "object" && parts.type === "object"
-		? { ...parts, additionalProperties: false }
-		: parts;
-}
-
-/** What a validator found wrong, one line each. */
-const told = (validate: ReturnType<typeof validator>): string[] =>
-	(validate.errors ?? []).map(
-		({ instancePath, params }) => `${instancePath} ${JSON.stringify(params)}`,
-	);
-
-/** A general-purpose validator of JSON Schema, draft 2020-12, in its strict mode. */
-const validator = (of: unknown) =>
-	new Ajv2020({
-		strict: true,
-		allowUnionTypes: true,
-		allErrors: true,
-	}).compile(of as Schema);
 
 const OPEN = validator(schema());
 const CLOSED = validator(closed(schema()));

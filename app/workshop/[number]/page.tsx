@@ -7,6 +7,7 @@ import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
+import { Exports } from "@/app/specs/_parts/exports";
 import { formatDay } from "@/lib/present/dates";
 import {
 	dueView,
@@ -14,6 +15,7 @@ import {
 	stateName,
 	waitingText,
 } from "@/lib/present/job-view";
+import { benchRevision } from "@/lib/records/jobs/data";
 import { countAhead, neighbourJob } from "@/lib/records/jobs/loaders";
 import { currentSettings, today } from "@/lib/records/settings/loaders";
 import { listLinks } from "@/lib/records/share-links/loaders";
@@ -36,9 +38,9 @@ import { CustomerLink } from "../_parts/customer-link";
 import styles from "../_parts/job.module.css";
 import { ByField, JobDesk } from "../_parts/job-desk";
 import { CustomerForm, DueForm, NoteForm } from "../_parts/job-details";
-import { JobFiles } from "../_parts/job-files";
 import { JobMoves } from "../_parts/job-moves";
-import { type JobParams, jobOf } from "../_parts/loaders";
+import { PAPER_PARAM } from "../_parts/job-sheet";
+import { type JobParams, jobOf, WHOLE } from "../_parts/loaders";
 import {
 	asked,
 	jobHref,
@@ -68,7 +70,10 @@ export default async function JobPage(
 	const job = await jobOf(props);
 	const reader = await readReader();
 	const { say } = reader;
-	const filter = readFilter(await props.searchParams);
+	const params = await props.searchParams;
+	const filter = readFilter(params);
+	const paper = WHOLE.exec(String(params[PAPER_PARAM] ?? ""))?.[0];
+	const bench = benchRevision(job).revision;
 	const day = today();
 	const settings = await currentSettings();
 	const jar = await cookies();
@@ -149,6 +154,11 @@ export default async function JobPage(
 						</Link>
 					)}
 				</nav>
+				{paper !== undefined && Number(paper) !== bench && (
+					<Notice kind="caution" title={say("sheet.oldPaper")}>
+						{say("sheet.oldPaperAbout", { paper, bench })}
+					</Notice>
+				)}
 				{due.standing === "overdue" && (
 					<Notice kind="caution" title={say("job.overdue")}>
 						{due.text}
@@ -283,9 +293,7 @@ export default async function JobPage(
 						</div>
 					</dl>
 				</Section>
-				<Section title={say("job.files.title")}>
-					<JobFiles number={number} reader={reader} />
-				</Section>
+				<Exports address={`/workshop/${number}`} of="job" reader={reader} />
 				<Section title={say("job.history.title")}>
 					<NoteForm />
 					<DataTable

@@ -11,15 +11,21 @@ import {
 } from "@/app/specs/_parts/download";
 import { publicAddress } from "@/app/specs/_parts/public-address";
 import { invalidRequest } from "@/lib/forms/problem-details";
-import type { JobRecord } from "@/lib/records/jobs/data";
+import {
+	benchRevision,
+	type JobRecord,
+	type JobRevisionRecord,
+} from "@/lib/records/jobs/data";
 import { getJob } from "@/lib/records/jobs/loaders";
 import { type JobParams, WHOLE } from "./loaders";
 
-/** A route that answers with one file of a job's latest revision, as `specDownload` does for a spec. */
+/** A route that answers with one file of what the bench builds by, as `specDownload` does for a spec. */
 export function jobDownload<Query extends z.ZodType>(
 	querySchema: Query,
 	make: (p: {
 		job: JobRecord;
+		/** What the bench builds by. */
+		revision: JobRevisionRecord;
 		query: z.output<Query>;
 		origin: string;
 		request: NextRequest;
@@ -42,7 +48,13 @@ export function jobDownload<Query extends z.ZodType>(
 			});
 		return answer(
 			request,
-			await make({ job, query: query.data, origin, request }),
+			await make({
+				job,
+				revision: benchRevision(job),
+				query: query.data,
+				origin,
+				request,
+			}),
 		);
 	};
 }

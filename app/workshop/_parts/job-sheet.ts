@@ -1,34 +1,67 @@
 import "server-only";
-import { jobCode } from "@/lib/documents/job-code";
-import { jobSheetHead } from "@/lib/present/sheet-head";
-import type { JobRecord } from "@/lib/records/jobs/data";
+import { type JobSheetStanding, jobSheetHead } from "@/lib/present/sheet-head";
+import { benchRevision, type JobRecord } from "@/lib/records/jobs/data";
 import { currentSettings } from "@/lib/records/settings/loaders";
 import type { Reader } from "@/lib/words/reader";
 
-/** What stands round a job's sheet, on screen and on paper. `origin` is null where no host is known. */
+/** The name of the paper's revision in the address that its code says. */
+export const PAPER_PARAM = "sheet";
+
+/**
+ * What stands on a job's sheet, on screen and on paper: the revision the bench builds by. `origin` is null
+ * where no host is known.
+ */
 export async function sheetFrame(
 	job: JobRecord,
 	reader: Reader,
 	origin: string | null,
 ) {
-	const { header } = await currentSettings();
-	const { latest, number } = job;
-	const { build } = latest.content;
+	const { header, stock } = await currentSettings();
+	const { number } = job;
+	const { revision, content, createdAt, contentSha256 } = benchRevision(job);
+	const { build, extras } = content;
+	const agreement = job.revisions.find(
+		(one) => one.agreement?.contentSha256 === contentSha256,
+	)?.agreement;
 	return {
 		build,
+		atHand: { extras, stock },
 		header,
 		head: jobSheetHead(
 			{
 				number,
-				revision: latest.revision,
+				revision,
 				customerName: job.customerName || reader.say("job.erased"),
-				writtenAt: latest.createdAt,
+				dueOn: job.dueOn,
+				writtenAt: createdAt,
+				agreed: agreement
+					? {
+							name: agreement.agreedName || reader.say("job.erased"),
+							at: agreement.agreedAt,
+						}
+					: null,
+				standing: standingOf(job),
 				modelVersion: build.modelVersion,
-				isAgreed: job.isAgreed,
 				workshop: header,
 			},
 			reader,
 		),
-		code: origin === null ? null : jobCode(`${origin}/workshop/${number}`),
+		address:
+			origin === null
+				? null
+				: `${origin}/workshop/${number}?${PAPER_PARAM}=${revision}`,
 	};
+}
+
+function standingOf({
+	state,
+	agreed,
+	isAgreed,
+	latest,
+}: JobRecord): JobSheetStanding {
+	if (state === "cancelled") return { may: "not", because: "cancelled" };
+	if (agreed === null) return { may: "not", because: "not-agreed" };
+	return isAgreed
+		? { may: "build" }
+		: { may: "ask", laterRevision: latest.revision };
 }

@@ -281,11 +281,14 @@ export function toJob({
 }
 
 /** What the bench builds by: what was agreed to last, and what was asked for before there is such. */
-export const benchBuild = ({
+export const benchRevision = ({
 	agreed,
 	latest,
-}: Pick<JobRecord, "agreed" | "latest">): BuildContent =>
-	(agreed ?? latest).content.build;
+}: Pick<JobRecord, "agreed" | "latest">): JobRevisionRecord => agreed ?? latest;
+
+export const benchBuild = (
+	job: Pick<JobRecord, "agreed" | "latest">,
+): BuildContent => benchRevision(job).content.build;
 
 /** What a job is found by: its number, its customer and the woods in it. */
 export function searchTextOf(p: {

@@ -27,6 +27,7 @@ import quantity from "./quantity.json";
 import refusal from "./refusal.json";
 import settingRefusal from "./setting-refusal.json";
 import settings from "./settings.json";
+import sheet from "./sheet.json";
 import shell from "./shell.json";
 import sources from "./sources.json";
 import timeline from "./timeline.json";
@@ -38,12 +39,12 @@ export const GERMAN: Messages = {
 	checks,
 	citation,
 	coaching,
+	compare,
 	constant,
 	constantUnit,
 	cueView,
 	drawing,
 	field,
-	compare,
 	figure,
 	home,
 	job,
@@ -53,14 +54,15 @@ export const GERMAN: Messages = {
 	midSentence,
 	notice,
 	offline,
+	online,
 	part,
 	players,
-	online,
 	problem,
 	quantity,
 	refusal,
 	settingRefusal,
 	settings,
+	sheet,
 	shell,
 	sources,
 	timeline,

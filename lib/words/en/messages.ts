@@ -26,6 +26,7 @@ import quantity from "./quantity.json";
 import refusal from "./refusal.json";
 import settingRefusal from "./setting-refusal.json";
 import settings from "./settings.json";
+import sheet from "./sheet.json";
 import shell from "./shell.json";
 import sources from "./sources.json";
 import timeline from "./timeline.json";
@@ -37,12 +38,12 @@ export const ENGLISH = {
 	checks,
 	citation,
 	coaching,
+	compare,
 	constant,
 	constantUnit,
 	cueView,
 	drawing,
 	field,
-	compare,
 	figure,
 	home,
 	job,
@@ -52,14 +53,15 @@ export const ENGLISH = {
 	midSentence,
 	notice,
 	offline,
+	online,
 	part,
 	players,
-	online,
 	problem,
 	quantity,
 	refusal,
 	settingRefusal,
 	settings,
+	sheet,
 	shell,
 	sources,
 	timeline,

@@ -149,7 +149,11 @@ export default async function SpecPage(
 				isAsked={(await props.searchParams).settings === "today"}
 				reader={reader}
 			/>
-			<Exports number={number} revision={revision} />
+			<Exports
+				address={`/specs/${number}/${revision}`}
+				of="spec"
+				reader={reader}
+			/>
 			<Workshop spec={spec} reader={reader} />
 			<Section title="Revisions" lead="None of them ever changes.">
 				<DataTable

@@ -5,12 +5,12 @@ import { profileDxf } from "@/lib/documents/profile-dxf";
 /** The turned outline at full size, for a drawing program or a lathe. */
 export const GET = jobDownload(
 	z.strictObject({}),
-	({ job: { number, latest } }) => ({
+	({ job: { number }, revision: { revision, content } }) => ({
 		body: profileDxf({
-			title: `JOB ${number} REVISION ${latest.revision}`,
-			build: latest.content.build,
+			title: `JOB ${number} REVISION ${revision}`,
+			build: content.build,
 		}),
 		type: "image/vnd.dxf",
-		fileName: `job-profile-${number}-${latest.revision}.dxf`,
+		fileName: `job-profile-${number}-${revision}.dxf`,
 	}),
 );

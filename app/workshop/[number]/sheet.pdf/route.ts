@@ -6,25 +6,24 @@ import { sheetPdf } from "@/lib/documents/sheet-pdf";
 import { sheetQuerySchema } from "@/lib/forms/sheet-query";
 import { inSystem } from "@/lib/words/reader";
 
-/** The sheet of a job's latest revision, for the bench's printer. */
+/** The sheet of what the bench builds by, for its printer. */
 export const GET = jobDownload(
 	sheetQuerySchema,
-	async ({ job, query, origin, request }) => {
+	async ({ job, revision, query, origin, request }) => {
 		const chosen = await readerOfRequest(request);
 		const reader = inSystem(chosen, query.units ?? chosen.system);
-		const { head, header, build } = await sheetFrame(job, reader, origin);
+		const { header, address, ...sheet } = await sheetFrame(job, reader, origin);
 		const pdf = await sheetPdf({
-			head,
+			...sheet,
 			isInvented: job.isDemo,
-			build,
 			reader,
-			code: jobCode(`${origin}/workshop/${job.number}`),
+			code: jobCode(address ?? origin),
 			paper: query.paper ?? header.paper,
 		});
 		return {
 			body: new Uint8Array(pdf),
 			type: "application/pdf",
-			fileName: `job-sheet-${job.number}.pdf`,
+			fileName: `job-sheet-${job.number}-${revision.revision}.pdf`,
 			isShown: true,
 			isKept: false,
 		};

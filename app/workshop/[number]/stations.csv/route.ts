@@ -5,9 +5,9 @@ import { stationsCsv } from "@/lib/documents/stations-csv";
 /** The diameters at stations, for a spreadsheet. */
 export const GET = jobDownload(
 	z.strictObject({}),
-	({ job: { number, latest } }) => ({
-		body: stationsCsv(latest.content.build),
+	({ job: { number }, revision: { revision, content } }) => ({
+		body: stationsCsv(content.build),
 		type: "text/csv; charset=utf-8; header=present",
-		fileName: `job-stations-${number}-${latest.revision}.csv`,
+		fileName: `job-stations-${number}-${revision}.csv`,
 	}),
 );

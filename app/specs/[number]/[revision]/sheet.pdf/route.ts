@@ -5,18 +5,19 @@ import { sheetQuerySchema } from "@/lib/forms/sheet-query";
 import { sheetHead } from "@/lib/present/sheet-head";
 import { currentSettings } from "@/lib/records/settings/loaders";
 import { inSystem } from "@/lib/words/reader";
-import { buildFromSpec } from "@/lib/workshop/job-content";
+import { buildFromSpec, withBillets } from "@/lib/workshop/job-content";
+import { NO_EXTRAS } from "@/lib/workshop/job-extras";
 import { specDownload } from "../../../_parts/download";
 import { jobAddress } from "../../../_parts/job-address";
 
-/** The job sheet on two pages at most, for the bench's printer. */
+/** The job sheet of a saved revision, for the bench's printer. */
 export const GET = specDownload(
 	sheetQuerySchema,
 	async ({ spec, query, origin, request }) => {
 		const { number, revision, latestRevision, fitting, content, createdAt } =
 			spec;
 		const chosen = await readerOfRequest(request);
-		const { header } = await currentSettings();
+		const { header, stock } = await currentSettings();
 		const reader = inSystem(chosen, query.units ?? chosen.system);
 		const pdf = await sheetPdf({
 			head: sheetHead(
@@ -33,7 +34,8 @@ export const GET = specDownload(
 				reader,
 			),
 			isInvented: fitting.isDemo,
-			build: buildFromSpec(content),
+			build: withBillets(buildFromSpec(content)),
+			atHand: { extras: NO_EXTRAS, stock },
 			reader,
 			code: jobCode(jobAddress({ origin, number, revision })),
 			paper: query.paper ?? header.paper,
