@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { sheetQuerySchema } from "@/lib/forms/sheet-query";
 
-/** What a route of a saved revision hands out. */
+/** What a route of a saved revision or of a job hands out. */
 interface DownloadPath {
 	readonly file: string;
 	readonly operationId: string;
@@ -33,38 +33,31 @@ const sheetQuery = (): readonly object[] => {
 	}));
 };
 
-const downloads = (): readonly DownloadPath[] => [
+/** `Of` ends each operation's name: the files of a spec and of a job are the same but for the JSON. */
+const downloads = (
+	of: "" | "OfJob",
+	whole: DownloadPath,
+): readonly DownloadPath[] => [
 	{
 		file: "sheet.pdf",
-		operationId: "downloadJobSheet",
-		summary: "The job sheet of a saved revision, for the bench's printer",
+		operationId: `downloadJobSheet${of}`,
+		summary: "The job sheet, for the bench's printer",
 		type: "application/pdf",
 		schema: {},
 		query: sheetQuery(),
 	},
 	{
 		file: "stations.csv",
-		operationId: "downloadStations",
+		operationId: `downloadStations${of}`,
 		summary: "Diameters at stations from the butt end, for a spreadsheet",
 		type: "text/csv",
 		schema: { type: "string" },
 		query: [],
 	},
-	{
-		file: "spec.json",
-		operationId: "downloadSpec",
-		summary:
-			"Everything that was saved, for another program, after the published schema",
-		type: "application/json",
-		schema: {
-			type: "object",
-			description: "Follows the schema at /api/v1/spec.schema.json",
-		},
-		query: [],
-	},
+	whole,
 	{
 		file: "profile.dxf",
-		operationId: "downloadProfile",
+		operationId: `downloadProfile${of}`,
 		summary:
 			"The turned outline at full size, for a drawing program or a lathe",
 		type: "image/vnd.dxf",
@@ -73,46 +66,93 @@ const downloads = (): readonly DownloadPath[] => [
 	},
 ];
 
-const PLACE = (["number", "revision"] as const).map((name) => ({
+const wholeOf = (name: "spec" | "job"): DownloadPath => ({
+	file: `${name}.json`,
+	operationId: name === "spec" ? "downloadSpec" : "downloadJob",
+	summary:
+		name === "spec"
+			? "Everything that was saved, for another program, after the published schema"
+			: "What the bench builds by, for another program, after the published schema",
+	type: "application/json",
+	schema: {
+		type: "object",
+		description: `Follows the schema at /api/v1/${name}.schema.json`,
+	},
+	query: [],
+});
+
+const place = (name: string, description: string) => ({
 	name,
 	in: "path",
 	required: true,
-	description:
-		name === "number" ? "Number of the spec" : "Its revision, from 1",
+	description,
 	schema: { type: "integer", minimum: 1, maximum: 999_999_999 },
-}));
+});
 
-/** The files of a saved revision as OpenAPI paths, and the schema its JSON follows. */
+/** The files of a saved revision and of a job as OpenAPI paths, and the schemas their JSON follows. */
 export const downloadPaths = (
 	problemResponse: (description: string) => object,
-): Record<string, object> => ({
-	...Object.fromEntries(
-		downloads().map(({ file, operationId, summary, type, schema, query }) => [
-			`/specs/{number}/{revision}/${file}`,
+): Record<string, object> => {
+	const filesAt = (
+		address: string,
+		places: readonly object[],
+		missing: string,
+		files: readonly DownloadPath[],
+	) =>
+		files.map(
+			({ file, operationId, summary, type, schema, query }) =>
+				[
+					`${address}/${file}`,
+					{
+						get: {
+							operationId,
+							summary,
+							parameters: [...places, ...query],
+							responses: {
+								200: {
+									description: "The file",
+									content: { [type]: { schema } },
+								},
+								400: problemResponse("A query that is not as described"),
+								404: problemResponse(missing),
+							},
+						},
+					},
+				] as const,
+		);
+	const schemaAt = (name: "spec" | "job", operationId: string) =>
+		[
+			`/api/v1/${name}.schema.json`,
 			{
 				get: {
 					operationId,
-					summary,
-					parameters: [...PLACE, ...query],
+					summary: `The JSON Schema that every ${name}.json follows`,
 					responses: {
-						200: { description: "The file", content: { [type]: { schema } } },
-						400: problemResponse("A query that is not as described"),
-						404: problemResponse("No saved revision has this number"),
+						200: {
+							description: "The schema",
+							content: { "application/schema+json": { schema: {} } },
+						},
 					},
 				},
 			},
-		]),
-	),
-	"/api/v1/spec.schema.json": {
-		get: {
-			operationId: "readSpecSchema",
-			summary: "The JSON Schema that every spec.json follows",
-			responses: {
-				200: {
-					description: "The schema",
-					content: { "application/schema+json": { schema: {} } },
-				},
-			},
-		},
-	},
-});
+		] as const;
+	return Object.fromEntries([
+		...filesAt(
+			"/specs/{number}/{revision}",
+			[
+				place("number", "Number of the spec"),
+				place("revision", "Its revision, from 1"),
+			],
+			"No saved revision has this number",
+			downloads("", wholeOf("spec")),
+		),
+		...filesAt(
+			"/workshop/{number}",
+			[place("number", "Number of the job")],
+			"No job has this number",
+			downloads("OfJob", wholeOf("job")),
+		),
+		schemaAt("spec", "readSpecSchema"),
+		schemaAt("job", "readJobSchema"),
+	]);
+};
