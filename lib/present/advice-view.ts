@@ -1,10 +1,12 @@
 import type { Advice } from "@/lib/advice/advise";
 import type { Figure, Sureness } from "@/lib/advice/figure";
-import { CITATIONS, type CitationId } from "@/lib/reference/citations";
+import type { CitationId } from "@/lib/reference/citations";
 import { band90 } from "@/lib/reference/estimate";
 import type { Reader } from "@/lib/words/reader";
 import { type Both, formatBoth, formatMass, formatPercent } from "./figures";
 import {
+	citationTitle,
+	fieldLabel,
 	inSentence,
 	layoutLabel,
 	metalName,
@@ -46,17 +48,13 @@ export interface AdviceView {
 	}[];
 }
 
-export const FIGURE_LABELS: Readonly<Record<FigureId, string>> = {
-	length: "Length",
-	mass: "Weight",
-	butt: "Butt diameter",
-	tip: "Tip",
-	balance: "Balance point from the butt end",
-};
+export const figureLabel = (id: FigureId, { say }: Reader): string =>
+	say(`advice.figure.${id}`);
 
-export const sourceTitles = (ids: readonly CitationId[]): string[] => [
-	...new Set(ids.map((id) => CITATIONS[id].title)),
-];
+export const sourceTitles = (
+	ids: readonly CitationId[],
+	reader: Reader,
+): string[] => [...new Set(ids.map((id) => citationTitle(id, reader)))];
 
 /** Shares below this are not worth a sentence. */
 const WORTH_TELLING = 0.03;
@@ -89,17 +87,25 @@ export function figureView({
 	);
 	return {
 		id,
-		label: FIGURE_LABELS[id],
+		label: figureLabel(id, reader),
 		value: formatBoth(quantityOf(id, figure.value), reader),
 		range: rangeMm === undefined ? null : formatFigureBand(id, rangeMm, reader),
 		band: formatFigureBand(id, figure.band, reader),
 		reason: reasonSentence(id, first, reader),
-		others: told.map(
-			(evidence) =>
-				`${first.basis === "wish" ? "Without the wish" : `${formatPercent(evidence.shareFraction, reader)} of the weight`}: ${reasonSentence(id, evidence, reader)}`,
-		),
+		others: told.map((evidence) => {
+			const reason = reasonSentence(id, evidence, reader);
+			return first.basis === "wish"
+				? reader.say("advice.withoutWish", { reason })
+				: reader.say("advice.ofWeight", {
+						share: formatPercent(evidence.shareFraction, reader),
+						reason,
+					});
+		}),
 		basis: inSentence.basis(figure.basis, reader),
-		sources: sourceTitles([first, ...told].flatMap(({ sources }) => sources)),
+		sources: sourceTitles(
+			[first, ...told].flatMap(({ sources }) => sources),
+			reader,
+		),
 		sureness: figure.sureness,
 		surenessText: surenessLabel(figure.sureness, reader),
 	};
@@ -109,6 +115,7 @@ export function figureView({
 export function adviceView(advice: Advice, reader: Reader): AdviceView {
 	const { build } = advice;
 	const { request, plan } = build;
+	const { say } = reader;
 	return {
 		figures: [
 			figureView({ id: "length", figure: advice.length, reader }),
@@ -123,25 +130,49 @@ export function adviceView(advice: Advice, reader: Reader): AdviceView {
 			figureView({ id: "balance", figure: advice.balance, reader }),
 		],
 		build: [
-			{ label: "Shaft", value: woodName(request.shaftWood, reader) },
-			{ label: "Butt", value: woodName(request.buttWood, reader) },
-			{ label: "Splice", value: spliceLabel(request.splice, reader) },
-			{ label: "Pieces", value: layoutLabel(request.layout, reader) },
-			{ label: "Taper", value: taperLabel(request.taperShape, reader) },
-			{ label: "Ferrule", value: metalName(request.ferruleMetal, reader) },
 			{
-				label: "Natural weight",
-				value: `${formatMass(build.natural.massG.value, reader)}, nine in ten within ${formatFigureBand("mass", band90(build.natural.massG), reader)}`,
+				label: say("advice.shaft"),
+				value: woodName(request.shaftWood, reader),
+			},
+			{ label: say("advice.butt"), value: woodName(request.buttWood, reader) },
+			{
+				label: fieldLabel("wishSplice", reader),
+				value: spliceLabel(request.splice, reader),
 			},
 			{
-				label: "Added weight",
+				label: fieldLabel("wishLayout", reader),
+				value: layoutLabel(request.layout, reader),
+			},
+			{
+				label: fieldLabel("wishTaper", reader),
+				value: taperLabel(request.taperShape, reader),
+			},
+			{
+				label: fieldLabel("wishFerrule", reader),
+				value: metalName(request.ferruleMetal, reader),
+			},
+			{
+				label: say("advice.naturalWeight"),
+				value: say("advice.natural", {
+					mass: formatMass(build.natural.massG.value, reader),
+					band: formatFigureBand("mass", band90(build.natural.massG), reader),
+				}),
+			},
+			{
+				label: say("advice.addedWeight"),
 				value: plan.ok
-					? `${formatMass(plan.value.addedMassG.value, reader, "added")} of ${inSentence.metal(plan.value.metal, reader)}, net of the wood bored out`
-					: "Not possible, see above",
+					? say("advice.added", {
+							mass: formatMass(plan.value.addedMassG.value, reader, "added"),
+							metal: inSentence.metal(plan.value.metal, reader),
+						})
+					: say("advice.cannotAdd"),
 			},
 			...build.setAside.map(({ wood, naturalMassG }) => ({
-				label: "Set aside",
-				value: `${woodName(wood, reader)}: about ${formatMass(naturalMassG, reader)} with nothing added is already too heavy`,
+				label: say("advice.setAside"),
+				value: say("advice.tooHeavy", {
+					wood: woodName(wood, reader),
+					mass: formatMass(naturalMassG, reader),
+				}),
 			})),
 		],
 		cautions: [
@@ -155,7 +186,7 @@ export function adviceView(advice: Advice, reader: Reader): AdviceView {
 		rules: advice.rules.map(({ rule, ok, source }) => ({
 			rule: ruleLabel(rule, reader),
 			ok,
-			source: CITATIONS[source].title,
+			source: citationTitle(source, reader),
 		})),
 	};
 }

@@ -2,10 +2,16 @@ import type { Against, Argued, Reason } from "@/lib/advice/argument";
 import { CRITERION_IDS, type CriterionId } from "@/lib/advice/criteria";
 import type { LayoutId, SpliceId, TaperShapeId } from "@/lib/cue/design";
 import type { Reader } from "@/lib/words/reader";
-import { CRITERION_WORDS } from "./criterion-words";
+import { criterionName } from "./criterion-words";
 import { formatLength, formatMass, formatPercent } from "./figures";
 import { choiceLabel, inSentence } from "./labels";
-import { type FigureId, formatFigure, reasonSentence } from "./reasons";
+import {
+	complaintName,
+	type FigureId,
+	formatFigure,
+	reasonSentence,
+} from "./reasons";
+import { sayOr } from "./say-or";
 
 /** For and against one figure or choice of the recommended cue. */
 export interface ArgumentWords {
@@ -17,13 +23,6 @@ export interface ArgumentWords {
 	readonly against: string;
 }
 
-const CHOICE_LABELS = {
-	"butt-wood": "Butt wood",
-	splice: "Splice",
-	layout: "Pieces",
-	taper: "Taper",
-} as const;
-
 const CHOICE_FIELDS = {
 	"butt-wood": "wishButtWood",
 	splice: "wishSplice",
@@ -31,9 +30,9 @@ const CHOICE_FIELDS = {
 	taper: "wishTaper",
 } as const;
 
-type ChoiceName = keyof typeof CHOICE_LABELS;
+type ChoiceName = keyof typeof CHOICE_FIELDS;
 const isChoice = (choice: Argued["choice"]): choice is ChoiceName =>
-	choice in CHOICE_LABELS;
+	choice in CHOICE_FIELDS;
 
 const nameOf = (
 	choice: Argued["choice"],
@@ -62,7 +61,7 @@ const midSentence = (
 	}
 };
 
-const say = (
+const told = (
 	choice: Argued["choice"],
 	value: number | string,
 	reader: Reader,
@@ -71,20 +70,14 @@ const say = (
 		? midSentence(choice, value, reader)
 		: formatFigure(choice, value, reader);
 
-const lower = (text: string): string =>
-	text.charAt(0).toLowerCase() + text.slice(1);
-
-export const criterionName = (id: CriterionId): string =>
-	lower(CRITERION_WORDS[id].name);
-
 export function argumentWords(argued: Argued, reader: Reader): ArgumentWords {
 	const { choice, value, forPlayer, against } = argued;
 	return {
 		choice,
-		label: isChoice(choice) ? CHOICE_LABELS[choice] : choice,
+		label: isChoice(choice) ? reader.say(`against.choice.${choice}`) : choice,
 		value: isChoice(choice)
 			? nameOf(choice, value, reader)
-			: say(choice, value, reader),
+			: told(choice, value, reader),
 		forPlayer: playerSentence(choice, forPlayer, reader),
 		forBench: benchSentence(argued, reader),
 		against: againstSentence(choice, against, reader),
@@ -119,22 +112,28 @@ function playerSentence(
 			reader,
 		);
 	}
+	const { say } = reader;
 	const instead = reason.facts.instead;
 	const other =
 		instead === undefined ? "" : midSentence(choice, instead, reader);
 	switch (reason.code) {
 		case "wish":
-			return "You asked for it.";
+			return say("against.player.wish");
 		case "only-one-offered":
-			return "The workshop’s list offers no other.";
+			return say("against.player.only-one-offered");
 		case "no-other-reaches-weight":
-			return "No other on offer can be brought to this weight.";
+			return say("against.player.no-other-reaches-weight");
 		case "no-difference":
-			return `It serves as well as the nearest other, ${other}.`;
-		default: {
-			const id = criterionIn(reason.code);
-			return `Against the nearest other, ${other}, it serves ${criterionName(id)} better: ${shares({ from: numberOf(reason, "from"), to: numberOf(reason, "to") }, reader)}.`;
-		}
+			return say("against.player.no-difference", { other });
+		default:
+			return say("against.player.better", {
+				other,
+				criterion: criterionName(criterionIn(reason.code), reader),
+				shares: shares(
+					{ from: numberOf(reason, "from"), to: numberOf(reason, "to") },
+					reader,
+				),
+			});
 	}
 }
 
@@ -148,20 +147,28 @@ const shares = (
 	{ from, to }: { from: number; to: number },
 	reader: Reader,
 ): string =>
-	`${formatPercent(to, reader)} of the ideal instead of ${formatPercent(from, reader)}`;
+	reader.say("against.shares", {
+		to: formatPercent(to, reader),
+		from: formatPercent(from, reader),
+	});
 
 function balanceSentence(reason: Reason, reader: Reader): string {
-	const { from } = reason.facts;
 	const worth = formatPercent(numberOf(reason, "desirability"), reader);
-	if (from === "present-cue")
-		return `The present cue’s balance, with what is said of it, asks for ${formatLength(numberOf(reason, "wanted"), reader)}; this serves it to ${worth}.`;
-	return `Usual for this length is ${formatLength(numberOf(reason, "low"), reader)} to ${formatLength(numberOf(reason, "high"), reader)}; this serves it to ${worth}.`;
+	const mm = (name: string) => formatLength(numberOf(reason, name), reader);
+	return reason.facts.from === "present-cue"
+		? reader.say("against.balanceFromCue", { wanted: mm("wanted"), worth })
+		: reader.say("against.balanceUsual", {
+				low: mm("low"),
+				high: mm("high"),
+				worth,
+			});
 }
 
 function benchSentence(
 	{ choice, value, forBench }: Argued,
 	reader: Reader,
 ): string {
+	const { say } = reader;
 	const fact = (name: string): number => {
 		const found = forBench[name];
 		if (typeof found !== "number")
@@ -170,23 +177,48 @@ function benchSentence(
 	};
 	const fine = (name: string) => formatLength(fact(name), reader, "bench");
 	const station = (name: string) => formatLength(fact(name), reader, "station");
+	const metal = (name: string) => formatMass(fact(name), reader, "added");
 	switch (choice) {
 		case "length":
-			return `Cut to ${station("lengthMm")}, in steps of ${fine("stepMm")}.`;
-		case "mass":
+			return say("against.bench.length", {
+				length: station("lengthMm"),
+				step: fine("stepMm"),
+			});
+		case "mass": {
+			const natural = formatMass(fact("naturalMassG"), reader);
 			return fact("metalMassG") > 0
-				? `The wood weighs about ${formatMass(fact("naturalMassG"), reader)}; bore ${fine("boreDiameterMm")} wide and ${station("boreDepthMm")} deep, which takes out ${formatMass(fact("drilledOutMassG"), reader, "added")}, and put in ${formatMass(fact("metalMassG"), reader, "added")} of metal.`
-				: `The wood weighs about ${formatMass(fact("naturalMassG"), reader)}; nothing is added.`;
+				? say("against.bench.massAdded", {
+						natural,
+						bore: fine("boreDiameterMm"),
+						depth: station("boreDepthMm"),
+						out: metal("drilledOutMassG"),
+						metal: metal("metalMassG"),
+					})
+				: say("against.bench.massNothing", { natural });
+		}
 		case "butt":
-			return `Turn the butt to ${fine("buttDiameterMm")}; the grip hand is at station ${station("gripStationMm")} from the tip.`;
+			return say("against.bench.butt", {
+				butt: fine("buttDiameterMm"),
+				grip: station("gripStationMm"),
+			});
 		case "tip":
-			return `Turn ferrule and tip to ${fine("tipDiameterMm")}.`;
-		case "balance":
+			return say("against.bench.tip", { tip: fine("tipDiameterMm") });
+		case "balance": {
+			const before = station("naturalBalanceFromButtMm");
 			return fact("slugLengthMm") > 0
-				? `Set ${station("slugLengthMm")} of metal ${station("slugFromButtMm")} from the butt end: the balance moves from ${station("naturalBalanceFromButtMm")} to ${station("balanceAfterFromButtMm")}.`
-				: `No metal: the wood balances ${station("naturalBalanceFromButtMm")} from the butt end.`;
+				? say("against.bench.balanceMetal", {
+						slug: station("slugLengthMm"),
+						place: station("slugFromButtMm"),
+						before,
+						after: station("balanceAfterFromButtMm"),
+					})
+				: say("against.bench.balanceNothing", { before });
+		}
 		default:
-			return `${CHOICE_LABELS[choice]}: ${nameOf(choice, value, reader)}.`;
+			return say("against.bench.choice", {
+				choice: say(`against.choice.${choice}`),
+				value: nameOf(choice, value, reader),
+			});
 	}
 }
 
@@ -198,24 +230,38 @@ function againstSentence(
 	against: Against | null,
 	reader: Reader,
 ): string {
-	if (against === null) return "Nothing here speaks against it.";
+	const { say } = reader;
+	if (against === null) return say("against.nothing");
 	if (against.kind === "criterion") {
 		const { criterion, moveTo, from, to, overallCost } = against;
-		const whole =
-			overallCost > 0.0005
-				? `as a whole the cue would lose ${formatPercent(overallCost, reader, 1)}`
-				: "as a whole the cue would lose next to nothing";
-		return `With ${say(choice, moveTo, reader)}, ${criterionName(criterion)} would be at ${shares({ from, to }, reader)}; ${whole}.`;
+		return say("against.moved", {
+			value: told(choice, moveTo, reader),
+			criterion: criterionName(criterion, reader),
+			shares: shares({ from, to }, reader),
+			whole:
+				overallCost > 0.0005
+					? say("against.wouldLose", {
+							cost: formatPercent(overallCost, reader, 1),
+						})
+					: say("against.wouldLoseNothing"),
+		});
 	}
 	const { code, value, sd, shareFraction } = against;
-	const pull = isChoice(choice)
-		? String(value)
-		: `${formatFigure(choice, value, reader)}, give or take ${spread(choice, sd, reader)}`;
-	const weight =
-		shareFraction < NO_SAY
-			? "beside the wish it has no say"
-			: `it has ${formatPercent(shareFraction, reader)} of the weight`;
-	return `${evidenceName(code)} alone points to ${pull}; ${weight}.`;
+	return say("against.alone", {
+		evidence: evidenceName(code, reader),
+		pull: isChoice(choice)
+			? String(value)
+			: say("against.pull", {
+					value: formatFigure(choice, value, reader),
+					spread: spread(choice, sd, reader),
+				}),
+		weight:
+			shareFraction < NO_SAY
+				? say("against.noSay")
+				: say("against.weight", {
+						share: formatPercent(shareFraction, reader),
+					}),
+	});
 }
 
 const spread = (id: FigureId, sd: number, reader: Reader): string =>
@@ -224,22 +270,12 @@ const spread = (id: FigureId, sd: number, reader: Reader): string =>
 		: formatFigure(id, sd, reader);
 
 /** What a piece of evidence is called; a code without a name is shown as it is, never hidden. */
-const EVIDENCE_NAMES: Readonly<Record<string, string>> = {
-	reach: "The stance",
-	"usual-length": "What players of this height usually have",
-	"usual-mass": "What is usual for the game",
-	"usual-butt": "What butts are usually asked for",
-	"usual-tip": "What is usual for the game",
-	"usual-tip-for-level": "What is usual for the game and level",
-	"equal-effort": "The fastest ball for the same effort",
-	"ring-measured": "The measured grip circle",
-	"ring-estimated": "The grip circle as guessed from the hand",
-	"present-used": "The present cue, which draws no complaint,",
-	"present-liked": "The present cue, which is liked for it,",
+export const evidenceName = (code: string, reader: Reader): string => {
+	const name = sayOr(`against.evidence.${code}`, "", reader);
+	if (name !== "") return name;
+	return code.startsWith("present-")
+		? reader.say("against.complaint", {
+				complaint: complaintName(code, reader),
+			})
+		: code;
 };
-
-export const evidenceName = (code: string): string =>
-	EVIDENCE_NAMES[code] ??
-	(code.startsWith("present-")
-		? `The complaint that the present cue is ${code.slice("present-".length).replaceAll("-", " ").replace("tip ", "")}`
-		: code);

@@ -1,10 +1,5 @@
-import type {
-	Criterion,
-	CriterionId,
-	CriterionRole,
-} from "@/lib/advice/criteria";
+import type { Criterion, CriterionId } from "@/lib/advice/criteria";
 import { INVENTED_PRICE_LIST } from "@/lib/price/list";
-import { CITATIONS } from "@/lib/reference/citations";
 import { mmToInches } from "@/lib/units/quantity";
 import type { Reader } from "@/lib/words/reader";
 import { axisLength, axisMass, lengthUnit, massUnit } from "./chart-axes";
@@ -16,7 +11,7 @@ import {
 	formatPercent,
 	type LengthKind,
 } from "./figures";
-import { basisLabel } from "./labels";
+import { basisLabel, citationTitle, inSentence } from "./labels";
 
 /** An amount of money in whole units; the currency stands after it by its three letters. */
 export interface Money {
@@ -30,57 +25,17 @@ export const formatMoney = (
 	reader: Reader,
 ): string => `${formatNumber(minor / minorPerUnit, reader)}\u00a0${currency}`;
 
-interface CriterionWords {
-	/** Short, for a column or an axis. */
-	readonly name: string;
-	/** What is measured, in one sentence. */
-	readonly about: string;
-}
+/** Short, for a column or an axis. */
+export const criterionTitle = (id: CriterionId, { say }: Reader): string =>
+	say(`criterion.name.${id}`);
 
-export const CRITERION_WORDS: Readonly<Record<CriterionId, CriterionWords>> = {
-	closure: {
-		name: "Closing of the grip",
-		about:
-			"The gap between the pads of thumb and forefinger round the butt; below zero they overlap.",
-	},
-	reach: {
-		name: "Length",
-		about: "The whole cue, against what stance and stature ask for.",
-	},
-	weight: { name: "Weight", about: "The whole cue, against what is needed." },
-	steadiness: {
-		name: "Steadiness",
-		about:
-			"How much the cue resists being turned about the grip hand: its moment of inertia there.",
-	},
-	balance: {
-		name: "Balance",
-		about: "The balance point, measured from the butt end.",
-	},
-	deflection: {
-		name: "Cue-ball deflection",
-		about: "How far the cue ball leaves off line at half of the possible side.",
-	},
-	forgiveness: {
-		name: "Hold of the tip",
-		about:
-			"The share of strokes with side at which the tip keeps hold of the ball, for this level of aim.",
-	},
-	tip: { name: "Tip", about: "The tip’s diameter." },
-	stiffness: {
-		name: "Give of the shaft",
-		about:
-			"How far the tip gives way to a sideways push, the cue held at the grip; more is softer.",
-	},
-	build: { name: "Metal added", about: "The metal put into the butt." },
-	price: { name: "Price", about: "The estimate from the price list." },
-	finish: {
-		name: "Wood and hand work",
-		about:
-			"The workshop’s own rank of butt wood and splice, 0 plain to 4 its best.",
-	},
-	carrying: { name: "Longest piece", about: "What has to fit into a case." },
-};
+/** The same in the middle of a sentence. */
+export const criterionName = (id: CriterionId, { say }: Reader): string =>
+	say(`criterion.mid.${id}`);
+
+/** What is measured, in one sentence. */
+export const criterionAbout = (id: CriterionId, { say }: Reader): string =>
+	say(`criterion.about.${id}`);
 
 const LENGTHS: Partial<Record<CriterionId, LengthKind>> = {
 	closure: "gap",
@@ -156,13 +111,6 @@ export function measureAxis(
 	}
 }
 
-export const ROLE_LABELS: Readonly<Record<CriterionRole, string>> = {
-	counts: "Counts",
-	decided: "Decided by your wish",
-	"left-out": "Left out",
-	"no-difference": "No difference among what is offered",
-};
-
 export interface CriterionRow {
 	readonly name: string;
 	readonly about: string;
@@ -189,30 +137,41 @@ export function criterionRow(
 	reader: Reader,
 ): CriterionRow {
 	const { low, high } = shape;
-	const say = (value: number) =>
+	const { say } = reader;
+	const measure = (value: number) =>
 		formatMeasure(id, value, reader, moneyIn(facts));
+	const orMore = (value: number) =>
+		say("criterion.orMore", { value: measure(value) });
+	const orLess = (value: number) =>
+		say("criterion.orLess", { value: measure(value) });
 	const between = (from: number | undefined, to: number | undefined) => {
 		if (from !== undefined && to !== undefined)
-			return say(from) === say(to) ? say(from) : `${say(from)} to ${say(to)}`;
-		if (from !== undefined) return `${say(from)} or more`;
-		return to === undefined ? "Any" : `${say(to)} or less`;
+			return measure(from) === measure(to)
+				? measure(from)
+				: say("figure.range", { low: measure(from), high: measure(to) });
+		if (from !== undefined) return orMore(from);
+		return to === undefined ? say("criterion.any") : orLess(to);
 	};
 	const outside = [
-		low ? `${say(low.limit)} or less` : "",
-		high ? `${say(high.limit)} or more` : "",
+		low ? orLess(low.limit) : "",
+		high ? orMore(high.limit) : "",
 	].filter(Boolean);
 	const titles = sources.map((source) =>
 		source === "project-judgement"
-			? "this project’s judgement"
-			: CITATIONS[source].title,
+			? inSentence.basis("assumed", reader)
+			: citationTitle(source, reader),
 	);
 	return {
-		...CRITERION_WORDS[id],
+		name: criterionTitle(id, reader),
+		about: criterionAbout(id, reader),
 		ideal: between(low?.ideal, high?.ideal),
 		acceptable: between(low?.limit, high?.limit),
-		unacceptable: outside.length === 0 ? "None" : outside.join("; "),
+		unacceptable:
+			outside.length === 0 ? say("criterion.none") : outside.join("; "),
 		weight:
-			role === "counts" ? formatNumber(weight, reader, 2) : ROLE_LABELS[role],
+			role === "counts"
+				? formatNumber(weight, reader, 2)
+				: say(`criterion.role.${role}`),
 		basis: basisLabel(basis, reader),
 		sources: [...new Set(titles)].join("; "),
 	};

@@ -14,7 +14,8 @@ import { CITATIONS, type CitationId } from "@/lib/reference/citations";
 import type { MetalId } from "@/lib/reference/metals";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
-import type { MessageKey, Reader } from "@/lib/words/reader";
+import type { Reader } from "@/lib/words/reader";
+import { sayOr } from "./say-or";
 
 /**
  * Plain names of what a person chooses or reads, as they stand alone: a capital first.
@@ -148,10 +149,4 @@ export function choiceLabel(
 	return group === undefined
 		? option
 		: sayOr(`label.${group}.${option}`, option, reader);
-}
-
-function sayOr(key: string, otherwise: string, { say }: Reader): string {
-	return !/\.$/.test(key) && say.has(key as MessageKey)
-		? say(key as MessageKey)
-		: otherwise;
 }

@@ -6,6 +6,7 @@ import type {
 import type { Reader } from "@/lib/words/reader";
 import { formatMeasure } from "./criterion-words";
 import { formatLength, formatMass, formatNumber } from "./figures";
+import { capital, joinedAnd } from "./lists";
 import { cautionText } from "./notices";
 
 export interface LikeMineView {
@@ -26,12 +27,8 @@ export interface LikeMineView {
 
 type Name = "mass" | "balance" | "inertia" | "stiffness";
 
-export const KEPT_LABELS: Readonly<Record<Name, string>> = {
-	mass: "weight",
-	balance: "balance point",
-	inertia: "steadiness about the grip hand",
-	stiffness: "give of the shaft",
-};
+const keptName = (name: Name, { say }: Reader): string =>
+	say(`likeMine.kept.${name}`);
 
 const CRITERION_OF = {
 	mass: "weight",
@@ -40,27 +37,22 @@ const CRITERION_OF = {
 	stiffness: "stiffness",
 } as const;
 
-const say = (name: Name, value: number, reader: Reader): string =>
+const measure = (name: Name, value: number, reader: Reader): string =>
 	formatMeasure(CRITERION_OF[name], value, reader);
-
-const capital = (text: string): string =>
-	text.charAt(0).toUpperCase() + text.slice(1);
-
-export const joinedAnd = (parts: readonly string[]): string =>
-	parts.length < 2
-		? parts.join("")
-		: `${parts.slice(0, -1).join(", ")} and ${parts.at(-1)}`;
 
 const keptText = ({ isKept, feltSteps }: FeelKept, reader: Reader): string =>
 	isKept
-		? "kept"
-		: `${formatNumber(feltSteps, reader, 1)} times what a player would notice`;
+		? reader.say("likeMine.isKept")
+		: reader.say("likeMine.felt", {
+				steps: formatNumber(feltSteps, reader, 1),
+			});
 
 /** The nearest cue to the present one with what was asked changed. Null where no load could be solved for. */
 export function likeMineView(
 	found: LikeMine,
 	reader: Reader,
 ): LikeMineView | null {
+	const { say } = reader;
 	const [best] = found.variants;
 	const [nearest, ...others] = best?.pairs ?? [];
 	if (!best || !nearest) return null;
@@ -70,31 +62,38 @@ export function likeMineView(
 		["inertia", nearest.inertia],
 		["stiffness", best.stiffness],
 	];
-	const lost = found.cannotKeep.map((name) => KEPT_LABELS[name]);
+	const lost = found.cannotKeep.map((name) => keptName(name, reader));
 	return {
 		verdict:
 			lost.length === 0
-				? "Weight, balance, steadiness and give can all be kept within what a player would notice."
-				: `Not to be kept together with this change: ${joinedAnd(lost)}. The nearest is below.`,
+				? say("likeMine.allKept")
+				: say("likeMine.lost", { lost: joinedAnd(lost, reader) }),
 		rows: felt.map(([name, kept]) => ({
-			name: capital(KEPT_LABELS[name]),
-			now: say(name, kept.was, reader),
-			becomes: say(name, kept.becomes, reader),
+			name: capital(keptName(name, reader)),
+			now: measure(name, kept.was, reader),
+			becomes: measure(name, kept.becomes, reader),
 			kept: keptText(kept, reader),
 		})),
 		bench: benchText(nearest, reader),
-		others: others.map(
-			(pair) =>
-				`Keeping ${joinedAnd(pair.keeps.map((name) => KEPT_LABELS[name]))}${pair.isMet ? "" : " as nearly as wood and bore let it"}: ${joinedAnd(
+		others: others.map((pair) =>
+			say("likeMine.other", {
+				kept: joinedAnd(
+					pair.keeps.map((name) => keptName(name, reader)),
+					reader,
+				),
+				met: pair.isMet ? "yes" : "no",
+				figures: joinedAnd(
 					(["mass", "balance", "inertia"] as const).map((name) =>
-						say(name, pair[name].becomes, reader),
+						measure(name, pair[name].becomes, reader),
 					),
-				)}.`,
+					reader,
+				),
+			}),
 		),
 		taper:
 			best.taper === "stiffness-kept"
-				? "The shaft is filled out or slimmed until the tip gives as before."
-				: "The taper is stretched with the cue.",
+				? say("likeMine.filled")
+				: say("likeMine.stretched"),
 		cautions: [
 			...new Set(found.cautions.map((caution) => cautionText(caution, reader))),
 		],
@@ -102,8 +101,13 @@ export function likeMineView(
 }
 
 function benchText(pair: LikeMinePair, reader: Reader): string {
-	if (!(pair.metalG > 0)) return "No metal is added.";
+	if (!(pair.metalG > 0)) return reader.say("likeMine.noMetal");
 	const fine = (mm: number) => formatLength(mm, reader, "bench");
 	const station = (mm: number) => formatLength(mm, reader, "station");
-	return `Put ${formatMass(pair.metalG, reader, "added")} of metal, ${station(pair.slugLengthMm)} long, into a bore of ${fine(pair.boreDiameterMm)}, ${station(pair.slugFromButtMm)} from the butt end.`;
+	return reader.say("likeMine.bench", {
+		metal: formatMass(pair.metalG, reader, "added"),
+		length: station(pair.slugLengthMm),
+		bore: fine(pair.boreDiameterMm),
+		place: station(pair.slugFromButtMm),
+	});
 }

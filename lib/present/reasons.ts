@@ -12,6 +12,7 @@ import {
 	type LengthKind,
 } from "./figures";
 import { inSentence } from "./labels";
+import { sayOr } from "./say-or";
 
 /** Which quantity a figure is, for the words and the number format of its reasons. */
 export type FigureId = "length" | "mass" | "butt" | "tip" | "balance";
@@ -21,14 +22,6 @@ const LENGTH_KIND: Readonly<Record<Exclude<FigureId, "mass">, LengthKind>> = {
 	butt: "diameter",
 	tip: "diameter",
 	balance: "length",
-};
-
-const NOUN: Readonly<Record<FigureId, string>> = {
-	length: "length",
-	mass: "weight",
-	butt: "butt diameter",
-	tip: "tip",
-	balance: "balance point",
 };
 
 /** A quantity of this figure in the reader's units. */
@@ -62,8 +55,17 @@ const fact = ({ code, facts }: Evidence, name: string): number => {
 	return value;
 };
 
-const counted = (count: number, noun: string, reader: Reader): string =>
-	`${formatNumber(count, reader)} ${noun}${count === 1 ? "" : "s"}`;
+/** A length, or a range of this figure, among the facts of a piece of evidence. */
+const told = (id: FigureId, evidence: Evidence, reader: Reader) => ({
+	mm: (name: string, kind?: LengthKind) =>
+		formatLength(fact(evidence, name), reader, kind),
+	range: () =>
+		formatFigureBand(
+			id,
+			{ low: fact(evidence, "low"), high: fact(evidence, "high") },
+			reader,
+		),
+});
 
 /** One sentence on why this evidence points to its value. */
 export function reasonSentence(
@@ -72,53 +74,70 @@ export function reasonSentence(
 	reader: Reader,
 ): string {
 	const at = formatFigure(id, evidence.value, reader);
-	const noun = NOUN[id];
+	const { say } = reader;
+	const { mm, range } = told(id, evidence, reader);
 	switch (evidence.code) {
 		case "wish":
-			return `You asked for ${at}.`;
+			return say("reasons.wish", { at });
 		case "wish-from-trials":
-			return `You asked for ${at}, the best by ${counted(fact(evidence, "shots"), "shot", reader)} in ${counted(fact(evidence, "sessions"), "trial", reader)} at the table; the band is what those leave open.`;
+			return say("reasons.wish-from-trials", {
+				at,
+				shots: fact(evidence, "shots"),
+				shotsText: formatNumber(fact(evidence, "shots"), reader),
+				sessions: fact(evidence, "sessions"),
+				sessionsText: formatNumber(fact(evidence, "sessions"), reader),
+			});
 		case "reach":
-			return `From bridge hand to grip hand is about ${formatLength(fact(evidence, "bridgeToGripMm"), reader)}; with a bridge of ${formatLength(fact(evidence, "bridgeLengthMm"), reader)} in front and ${formatLength(fact(evidence, "gripFromButtMm"), reader)} behind the hand that makes ${at}.`;
+			return say("reasons.reach", {
+				at,
+				span: mm("bridgeToGripMm"),
+				bridge: mm("bridgeLengthMm"),
+				behind: mm("gripFromButtMm"),
+			});
 		case "present-used":
-			return `The present cue has ${at} and draws no complaint.`;
+			return say("reasons.present-used", { at });
 		case "present-liked":
-			return `The ${noun} of the present cue, ${at}, is liked.`;
+			return say("reasons.present-liked", { of: id, at });
 		case "usual-length":
-			return `Players of ${formatLength(fact(evidence, "statureMm"), reader, "body")} usually have about ${at}.`;
+			return say("reasons.usual-length", {
+				at,
+				stature: mm("statureMm", "body"),
+			});
 		case "usual-butt":
-			return `Butts asked for run from ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, reader)}.`;
+			return say("reasons.usual-butt", { range: range() });
 		case "usual-mass":
 		case "usual-tip":
-			return `Usual for this game: ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, reader)}.`;
+			return say("reasons.usual", { range: range() });
 		case "usual-tip-for-level":
-			return `Usual for this game is ${formatFigureBand(id, { low: fact(evidence, "low"), high: fact(evidence, "high") }, reader)}; this level is served by ${formatStep(id, fact(evidence, "shiftMm"), reader)} from the middle.`;
+			return say("reasons.usual-tip-for-level", {
+				range: range(),
+				step: formatStep(id, fact(evidence, "shiftMm"), reader),
+			});
 		case "equal-effort":
-			return `With the same effort the ball leaves fastest at about ${at} (arm felt as ${formatMass(fact(evidence, "armMassG"), reader)}, ball ${formatMass(fact(evidence, "ballMassG"), reader)}); the optimum is flat.`;
+			return say("reasons.equal-effort", {
+				at,
+				arm: formatMass(fact(evidence, "armMassG"), reader),
+				ball: formatMass(fact(evidence, "ballMassG"), reader),
+			});
 		case "ring-measured":
 		case "ring-estimated":
-			return ringSentence(evidence, at, reader);
+			return say("reasons.ring", {
+				at,
+				count: fact(evidence, "readingCount"),
+				circle: mm("circleMm", "diameter"),
+				closure: inSentence.closure(
+					String(evidence.facts?.closure) as ClosureWish,
+					reader,
+				),
+				grip: mm("gripFromButtMm"),
+			});
 		case "balance-of-build":
-			return `The chosen woods, taper and added weight balance ${at} from the butt end.`;
+			return say("reasons.balance-of-build", { at });
 		case "balance-natural":
-			return `The chosen woods and taper balance ${at} from the butt end before any weight is added.`;
+			return say("reasons.balance-natural", { at });
 		default:
 			return presentComplaint(id, evidence, at, reader);
 	}
-}
-
-function ringSentence(evidence: Evidence, at: string, reader: Reader): string {
-	const closure = inSentence.closure(
-		String(evidence.facts?.closure) as ClosureWish,
-		reader,
-	);
-	const count = fact(evidence, "readingCount");
-	const circle = formatLength(fact(evidence, "circleMm"), reader, "diameter");
-	const origin =
-		count === 0
-			? `A grip circle of about ${circle}, guessed from the hand,`
-			: `A grip circle of ${circle} (${count === 1 ? "one reading" : `mean of ${formatNumber(count, reader)} readings`})`;
-	return `${origin} with ${closure} wants a butt of ${at}, the grip hand being ${formatLength(fact(evidence, "gripFromButtMm"), reader)} up the taper.`;
 }
 
 function presentComplaint(
@@ -127,11 +146,23 @@ function presentComplaint(
 	at: string,
 	reader: Reader,
 ): string {
-	if (!evidence.code.startsWith("present-"))
-		throw new TypeError(`no sentence for ${evidence.code}`);
-	const complaint = evidence.code
-		.slice("present-".length)
-		.replaceAll("-", " ")
-		.replace("tip ", "");
-	return `The present cue (${formatFigure(id, fact(evidence, "present"), reader)}) is felt to be ${complaint}: a step of ${formatStep(id, evidence.value - fact(evidence, "present"), reader)} gives ${at}.`;
+	return reader.say("reasons.complained", {
+		at,
+		present: formatFigure(id, fact(evidence, "present"), reader),
+		complaint: complaintName(evidence.code, reader),
+		step: formatStep(id, evidence.value - fact(evidence, "present"), reader),
+	});
+}
+
+const PRESENT = "present-";
+
+/** What is said against the present cue, in the middle of a sentence; one without words as it is. */
+export function complaintName(code: string, reader: Reader): string {
+	if (!code.startsWith(PRESENT)) throw new TypeError(`no sentence for ${code}`);
+	const complaint = code.slice(PRESENT.length);
+	return sayOr(
+		`reasons.complaint.${complaint}`,
+		complaint.replaceAll("-", " "),
+		reader,
+	);
 }

@@ -3,7 +3,7 @@ import type { CriterionId } from "@/lib/advice/criteria";
 import type { CueOption } from "@/lib/advice/option";
 import type { Compared, SearchReport } from "@/lib/advice/search";
 import type { Reader } from "@/lib/words/reader";
-import { formatMeasure, formatMoney } from "./criterion-words";
+import { criterionTitle, formatMeasure, formatMoney } from "./criterion-words";
 import {
 	formatLength,
 	formatLengthDifference,
@@ -11,19 +11,30 @@ import {
 	formatMassDifference,
 	formatNumber,
 	formatPercent,
+	type LengthKind,
 } from "./figures";
-import { inSentence, layoutLabel, taperLabel, woodName } from "./labels";
+import {
+	fieldLabel,
+	inSentence,
+	layoutLabel,
+	taperLabel,
+	woodName,
+} from "./labels";
 import { type WishAnswer, wishesOf } from "./wish-answers";
 
-const EVERYTHING_FIXED =
-	"Length, weight, butt and tip are all fixed by wishes: only woods, build and balance are left to look through.";
-
 /** "Best of 112,320 cues; 1,684 are beaten by none." */
-export const countsText = (
+export function countsText(
 	{ counts }: Pick<SearchReport, "counts">,
 	reader: Reader,
-): string =>
-	`Best of ${formatNumber(counts.candidates, reader)} cues; ${formatNumber(counts.nonDominated, reader)} are beaten by none.${counts.isEverythingFixed ? ` ${EVERYTHING_FIXED}` : ""}`;
+): string {
+	const text = reader.say("search.counts", {
+		candidates: formatNumber(counts.candidates, reader),
+		nonDominated: formatNumber(counts.nonDominated, reader),
+	});
+	return counts.isEverythingFixed
+		? reader.say("search.fixed", { counts: text })
+		: text;
+}
 
 /** A cue the search puts forward, in words. */
 export interface OptionView {
@@ -41,9 +52,18 @@ export function optionViews(
 	reader: Reader,
 ): readonly OptionView[] {
 	return report.options.map((option, i) => ({
-		name: `${formatNumber(i + 1, reader)}. ${woodName(option.request.buttWood, reader)}, ${inSentence.splice(option.request.splice, reader)}`,
+		name: reader.say("search.name", {
+			place: formatNumber(i + 1, reader),
+			wood: woodName(option.request.buttWood, reader),
+			splice: inSentence.splice(option.request.splice, reader),
+		}),
 		rows: optionRows(option, reader),
-		worth: `${formatPercent(option.overall, reader)} of the ideal by the estimates; ${formatPercent(option.overallMean, reader)} on average over what is not known, nine in ten within ${formatPercent(option.overallBand.low, reader)} to ${formatPercent(option.overallBand.high, reader)}.`,
+		worth: reader.say("search.worth", {
+			worth: formatPercent(option.overall, reader),
+			mean: formatPercent(option.overallMean, reader),
+			low: formatPercent(option.overallBand.low, reader),
+			high: formatPercent(option.overallBand.high, reader),
+		}),
 		close: closeText(report.compared, i, reader),
 		snapping: snappingText(option, reader),
 		wishes: wishesOf(option, reader),
@@ -55,40 +75,55 @@ function optionRows(
 	{ request, results, plan, price, weightReachedShare, wantedMassG }: CueOption,
 	reader: Reader,
 ): OptionView["rows"] {
+	const { say } = reader;
 	const measure = (id: CriterionId) =>
 		formatMeasure(id, results[id].value, reader, price);
+	const weight = measure("weight");
 	return [
-		{ label: "Pieces", value: layoutLabel(request.layout, reader) },
-		{ label: "Taper", value: taperLabel(request.taperShape, reader) },
-		{ label: "Length", value: measure("reach") },
 		{
-			label: "Weight",
+			label: fieldLabel("wishLayout", reader),
+			value: layoutLabel(request.layout, reader),
+		},
+		{
+			label: fieldLabel("wishTaper", reader),
+			value: taperLabel(request.taperShape, reader),
+		},
+		{ label: criterionTitle("reach", reader), value: measure("reach") },
+		{
+			label: criterionTitle("weight", reader),
 			value:
 				wantedMassG === null
-					? `${measure("weight")}, the wood’s own`
+					? say("search.woodsOwn", { mass: weight })
 					: weightReachedShare < 0.9
-						? `${measure("weight")}; the wood lets it be reached in ${formatPercent(weightReachedShare, reader)} of draws`
-						: measure("weight"),
+						? say("search.reached", {
+								mass: weight,
+								share: formatPercent(weightReachedShare, reader),
+							})
+						: weight,
 		},
 		{
-			label: "Butt",
+			label: say("search.label.butt"),
 			value: formatLength(request.buttDiameterMm, reader, "diameter"),
 		},
-		{ label: "Tip", value: measure("tip") },
-		{ label: "Balance from the butt end", value: measure("balance") },
+		{ label: criterionTitle("tip", reader), value: measure("tip") },
+		{ label: say("search.label.balance"), value: measure("balance") },
 		{
-			label: "Metal added",
+			label: say("search.label.metal"),
 			value:
 				plan.metalMassG > 0
 					? formatMass(plan.metalMassG, reader, "added")
-					: "None",
+					: say("search.noMetal"),
 		},
 		{
 			label:
 				price.basis === "invented"
-					? "Price, from an invented price list"
-					: "Price estimate",
-			value: `${formatMoney(price.totalMinor, price, reader)} (${formatMoney(price.lowMinor, price, reader)} to ${formatMoney(price.highMinor, price, reader)})`,
+					? say("search.label.priceInvented")
+					: say("search.label.price"),
+			value: say("search.price", {
+				total: formatMoney(price.totalMinor, price, reader),
+				low: formatMoney(price.lowMinor, price, reader),
+				high: formatMoney(price.highMinor, price, reader),
+			}),
 		},
 	];
 }
@@ -111,62 +146,52 @@ export function closenessText(
 	}: Pick<Compared, "firstBetterShare" | "insideEachOther" | "tooClose">,
 	reader: Reader,
 ): string {
+	const { say } = reader;
 	const share = Math.round(100 * firstBetterShare);
 	const which =
 		share >= 50
-			? `the first is better in ${formatNumber(share, reader)} of 100 draws`
-			: `this one is better in ${formatNumber(100 - share, reader)} of 100 draws, though not by the estimates`;
-	if (tooClose) return `Too close to call: ${which}.`;
+			? say("search.firstBetter", { share: formatNumber(share, reader) })
+			: say("search.thisBetter", { share: formatNumber(100 - share, reader) });
+	if (tooClose) return say("search.tooClose", { which });
 	return insideEachOther
-		? `Inside each other’s band, yet told apart: ${which}.`
-		: `Told apart: ${which}.`;
+		? say("search.inside", { which })
+		: say("search.apart", { which });
 }
 
 function snappingText(option: CueOption, reader: Reader): string {
+	const { say } = reader;
 	const { betweenSteps, request, results, snappingCost } = option;
-	const moves = [
+	const by = (mm: number, kind: LengthKind) =>
+		formatLengthDifference(mm, reader, kind);
+	const moves = (
 		[
-			"length",
-			formatLengthDifference(
-				request.lengthMm - betweenSteps.lengthMm,
-				reader,
-				"gap",
-			),
-		],
-		[
-			"weight",
-			formatMassDifference(
-				results.weight.value - betweenSteps.massG,
-				reader,
-				"added",
-			),
-		],
-		[
-			"butt",
-			formatLengthDifference(
-				request.buttDiameterMm - betweenSteps.buttDiameterMm,
-				reader,
-				"bench",
-			),
-		],
-		[
-			"tip",
-			formatLengthDifference(
-				request.tipDiameterMm - betweenSteps.tipDiameterMm,
-				reader,
-				"bench",
-			),
-		],
-	]
-		.filter(([, by]) => /[1-9¼½¾]/.test(by ?? ""))
-		.map(([name, by]) => `${name} ${by}`);
-	if (moves.length === 0)
-		return "Every figure already lay on a step of the bench.";
-	const cost =
-		Math.abs(snappingCost) < 0.0005
-			? "next to nothing of its worth"
-			: snappingCost > 0
-				? `${formatPercent(snappingCost, reader, 1)} of its worth`
-				: "nothing of its worth";
-	return `Set to the bench’s steps (${moves.join(", ")}), which cost ${cost}.`;
+			["length", by(request.lengthMm - betweenSteps.lengthMm, "gap")],
+			[
+				"weight",
+				formatMassDifference(
+					results.weight.value - betweenSteps.massG,
+					reader,
+					"added",
+				),
+			],
+			[
+				"butt",
+				by(request.buttDiameterMm - betweenSteps.buttDiameterMm, "bench"),
+			],
+			["tip", by(request.tipDiameterMm - betweenSteps.tipDiameterMm, "bench")],
+		] as const
+	)
+		.filter(([, moved]) => /[1-9¼½¾]/.test(moved))
+		.map(([name, moved]) => say(`search.moved.${name}`, { by: moved }));
+	if (moves.length === 0) return say("search.onStep");
+	return say("search.snapped", {
+		moves: moves.join(", "),
+		cost:
+			Math.abs(snappingCost) < 0.0005
+				? "little"
+				: snappingCost > 0
+					? "some"
+					: "none",
+		share: formatPercent(snappingCost, reader, 1),
+	});
 }

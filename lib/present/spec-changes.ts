@@ -1,7 +1,8 @@
 import type { SpecContent } from "@/lib/advice/spec";
 import type { Reader } from "@/lib/words/reader";
-import { FIGURE_LABELS } from "./advice-view";
+import { figureLabel } from "./advice-view";
 import {
+	fieldLabel,
 	layoutLabel,
 	metalName,
 	spliceLabel,
@@ -36,21 +37,39 @@ export function specChanges(
 		...FIGURES.map(
 			(id) =>
 				[
-					FIGURE_LABELS[id],
+					figureLabel(id, reader),
 					formatFigure(id, content.figures[id].value, reader),
 				] as const,
 		),
-		["Shaft wood", woodName(content.request.shaftWood, reader)],
-		["Butt wood", woodName(content.request.buttWood, reader)],
-		["Splice", spliceLabel(content.request.splice, reader)],
-		["Pieces", layoutLabel(content.request.layout, reader)],
-		["Taper", taperLabel(content.request.taperShape, reader)],
-		["Ferrule", metalName(content.request.ferruleMetal, reader)],
 		[
-			"Weight to be added",
+			fieldLabel("wishShaftWood", reader),
+			woodName(content.request.shaftWood, reader),
+		],
+		[
+			fieldLabel("wishButtWood", reader),
+			woodName(content.request.buttWood, reader),
+		],
+		[
+			fieldLabel("wishSplice", reader),
+			spliceLabel(content.request.splice, reader),
+		],
+		[
+			fieldLabel("wishLayout", reader),
+			layoutLabel(content.request.layout, reader),
+		],
+		[
+			fieldLabel("wishTaper", reader),
+			taperLabel(content.request.taperShape, reader),
+		],
+		[
+			fieldLabel("wishFerrule", reader),
+			metalName(content.request.ferruleMetal, reader),
+		],
+		[
+			reader.say("advice.weightToAdd"),
 			formatFigure("mass", content.addedWeight.addedMassG.value, reader),
 		],
-		["Models", content.modelVersion],
+		[reader.say("advice.models"), content.modelVersion],
 	];
 	const now = rows(after);
 	return rows(before).flatMap(([label, was], i) => {

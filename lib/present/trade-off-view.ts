@@ -6,7 +6,12 @@ import {
 	type CriterionId,
 } from "@/lib/advice/criteria";
 import type { Reader } from "@/lib/words/reader";
-import { CRITERION_WORDS, formatMeasure, type Money } from "./criterion-words";
+import {
+	criterionName,
+	criterionTitle,
+	formatMeasure,
+	type Money,
+} from "./criterion-words";
 
 /** Cues in rows of the criteria. */
 export interface Points {
@@ -111,29 +116,35 @@ export function givenUp(p: {
 		.filter(({ id }) => id !== bound.id)
 		.map((criterion) => {
 			const { id } = criterion;
-			const say = (value: number | null) =>
-				value === null ? "none" : formatMeasure(id, value, reader, money);
+			const { say } = reader;
+			const measure = (value: number | null) =>
+				value === null
+					? say("tradeOff.none")
+					: formatMeasure(id, value, reader, money);
 			const ends = (range: Ends | null) => {
-				if (range === null) return "none";
-				const [low, high] = [say(range.low), say(range.high)];
-				return low === high ? low : `${low} to ${high}`;
+				if (range === null) return measure(null);
+				const [low, high] = [measure(range.low), measure(range.high)];
+				return low === high ? low : say("figure.range", { low, high });
 			};
 			const was = bestOf(points, criterion);
 			const is = bestOf(points, criterion, keeps);
 			return {
 				id,
-				name: CRITERION_WORDS[id].name,
+				name: criterionTitle(id, reader),
 				before: ends(rangeOf(points, id)),
 				after: ends(rangeOf(points, id, keeps)),
-				bestBefore: say(was),
-				bestAfter: say(is),
+				bestBefore: measure(was),
+				bestAfter: measure(is),
 				givesUp:
 					was === null || is === null
-						? "no cue is left"
+						? say("tradeOff.noCue")
 						: missOf(criterion, is) <= missOf(criterion, was) ||
-								say(was) === say(is)
-							? "nothing"
-							: `${say(was)} becomes ${say(is)}`,
+								measure(was) === measure(is)
+							? say("tradeOff.nothing")
+							: say("tradeOff.becomes", {
+									before: measure(was),
+									after: measure(is),
+								}),
 			};
 		});
 }
@@ -167,17 +178,21 @@ export function tradeOffText(p: {
 	const told = (id: CriterionId) => {
 		const range = rangeOf(points, id);
 		return range === null
-			? "nothing"
-			: `${formatMeasure(id, range.low, reader, money)} to ${formatMeasure(id, range.high, reader, money)}`;
+			? reader.say("tradeOff.nothing")
+			: reader.say("figure.range", {
+					low: formatMeasure(id, range.low, reader, money),
+					high: formatMeasure(id, range.high, reader, money),
+				});
 	};
 	const tie = correlation(points, across, up);
-	const together =
-		Math.abs(tie) < 0.2
-			? "they hardly hang together"
-			: tie > 0
-				? "more of the one mostly means more of the other"
-				: "more of the one mostly means less of the other";
-	return `${CRITERION_WORDS[across].name} runs from ${told(across)}, ${CRITERION_WORDS[up].name.toLowerCase()} from ${told(up)}; among these cues ${together}.`;
+	const together = Math.abs(tie) < 0.2 ? "hardly" : tie > 0 ? "more" : "less";
+	return reader.say("tradeOff.text", {
+		across: criterionTitle(across, reader),
+		acrossRange: told(across),
+		up: criterionName(up, reader),
+		upRange: told(up),
+		together,
+	});
 }
 
 /** Pearson's coefficient; 0 where one does not vary. */

@@ -1,8 +1,9 @@
+import type { CriterionId } from "@/lib/advice/criteria";
 import type { SoftenedLimit } from "@/lib/advice/soften";
 import type { FieldName } from "@/lib/forms/fields";
 import type { Refusal } from "@/lib/numerics/outcome";
 import type { Reader } from "@/lib/words/reader";
-import { CRITERION_WORDS, formatMeasure } from "./criterion-words";
+import { criterionTitle, formatMeasure } from "./criterion-words";
 import { formatLength, formatMass } from "./figures";
 import { choiceLabel, fieldLabel, inSentence } from "./labels";
 import { lengthText, massText, plain, type WishAnswer } from "./wish-answers";
@@ -12,7 +13,13 @@ export const softenedText = (
 	{ criterion, side, limitFrom, limitTo, measured }: SoftenedLimit,
 	reader: Reader,
 ): string =>
-	`${CRITERION_WORDS[criterion].name}: nothing that can be built is ${side === "low" ? "above" : "below"} ${formatMeasure(criterion, limitFrom, reader)}; the nearest has ${formatMeasure(criterion, measured, reader)}, so the limit was moved to ${formatMeasure(criterion, limitTo, reader)}.`;
+	reader.say("waysOut.softened", {
+		criterion: criterionTitle(criterion, reader),
+		side,
+		from: formatMeasure(criterion, limitFrom, reader),
+		measured: formatMeasure(criterion, measured, reader),
+		to: formatMeasure(criterion, limitTo, reader),
+	});
 
 /** A way out of a search that found nothing to build. */
 export interface WayOut {
@@ -35,10 +42,12 @@ const WISH_FIELDS: Readonly<Record<string, FieldName>> = {
 };
 
 /** Limits that are no question of the fitting: named, without a button. */
-const CEILING_LABELS: Readonly<Record<string, string>> = {
-	maxPriceMinor: "The most it may cost",
-	longestPieceMm: "The longest piece",
-};
+const CEILINGS = {
+	maxPriceMinor: "price",
+	longestPieceMm: "carrying",
+} as const satisfies Readonly<Record<string, CriterionId>>;
+const isCeiling = (field: string): field is keyof typeof CEILINGS =>
+	Object.hasOwn(CEILINGS, field);
 
 const wishText = (
 	field: FieldName,
@@ -71,6 +80,7 @@ export function waysOut(
 	refusals: readonly Refusal[],
 	reader: Reader,
 ): readonly WayOut[] {
+	const { say } = reader;
 	return refusals
 		.filter(({ code }) => code === "relax")
 		.map(({ field, value, facts }): WayOut => {
@@ -79,10 +89,12 @@ export function waysOut(
 				throw new TypeError(`a way out of ${field} without a value`);
 			const name = WISH_FIELDS[field];
 			if (name === undefined) {
-				const label = CEILING_LABELS[field];
-				if (label === undefined) throw new TypeError(`no words for ${field}`);
-				const id = field === "maxPriceMinor" ? "price" : "carrying";
-				const text = `${label} would have to be ${formatMeasure(id, Number(to), reader)} instead of ${formatMeasure(id, Number(value), reader)}.`;
+				if (!isCeiling(field)) throw new TypeError(`no words for ${field}`);
+				const id = CEILINGS[field];
+				const text = say(`waysOut.ceiling.${field}`, {
+					to: formatMeasure(id, Number(to), reader),
+					from: formatMeasure(id, Number(value), reader),
+				});
 				return { text, label: text, answers: [] };
 			}
 			const alsoDrop = facts?.alsoDrop;
@@ -91,11 +103,20 @@ export function waysOut(
 			const also =
 				dropped === undefined
 					? ""
-					: ` and leave open: ${inSentence.field(dropped, reader)}`;
-			const change = `${wishText(name, to, reader)} instead of ${wishText(name, value, reader)}`;
+					: say("waysOut.alsoOpen", {
+							wish: inSentence.field(dropped, reader),
+						});
+			const change = {
+				field: fieldLabel(name, reader),
+				to: wishText(name, to, reader),
+				also,
+			};
 			return {
-				text: `${fieldLabel(name, reader)}: ${change}${also}.`,
-				label: `${fieldLabel(name, reader)}: take ${wishText(name, to, reader)}${also}`,
+				text: say("waysOut.change", {
+					...change,
+					from: wishText(name, value, reader),
+				}),
+				label: say("waysOut.take", change),
 				answers: [
 					{ field: name, answer: wishAnswer(name, to, reader) },
 					...(dropped === undefined ? [] : [{ field: dropped, answer: "" }]),

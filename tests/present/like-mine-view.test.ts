@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
 import { likeMineBut } from "@/lib/advice/like-mine-advice";
-import { joinedAnd, likeMineView } from "@/lib/present/like-mine-view";
+import { likeMineView } from "@/lib/present/like-mine-view";
 import { METRIC } from "@/tests/support/readers";
 
 /** An invented cue, an even taper between 9.5 and 29 mm. */
@@ -65,10 +65,4 @@ describe("like mine, but…", () => {
 		);
 		for (const text of view.others) expect(text).toMatch(/^Keeping .*\.$/);
 	});
-});
-
-test("lists in words", () => {
-	expect(["", "a", "a and b", "a, b and c"]).toEqual(
-		[[], ["a"], ["a", "b"], ["a", "b", "c"]].map(joinedAnd),
-	);
 });

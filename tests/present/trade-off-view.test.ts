@@ -6,7 +6,11 @@ import {
 	CRITERION_IDS,
 	type Criterion,
 } from "@/lib/advice/criteria";
-import { CRITERION_WORDS, formatMeasure } from "@/lib/present/criterion-words";
+import {
+	criterionAbout,
+	criterionTitle,
+	formatMeasure,
+} from "@/lib/present/criterion-words";
 import {
 	axesIn,
 	bestOf,
@@ -163,10 +167,10 @@ test("in words: both ranges, and whether the one costs the other", () => {
 
 describe("criteria", () => {
 	test("each has a name of its own and says what it is", () => {
-		const names = CRITERION_IDS.map((id) => CRITERION_WORDS[id].name);
+		const names = CRITERION_IDS.map((id) => criterionTitle(id, METRIC));
 		expect(new Set(names).size).toBe(CRITERION_COUNT);
 		for (const id of CRITERION_IDS)
-			expect(CRITERION_WORDS[id].about).toMatch(/^[A-Z].*\.$/);
+			expect(criterionAbout(id, METRIC)).toMatch(/^[A-Z].*\.$/);
 	});
 	test.each([
 		["weight", 510.3, "510 g", "18.0 oz"],

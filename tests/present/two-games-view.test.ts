@@ -1,7 +1,7 @@
 import { beforeAll, describe, expect, test } from "vitest";
 import { seededUniform } from "@/lib/advice/normal";
 import { type TwoGames, twoGames } from "@/lib/advice/two-games";
-import { twoGamesView, VERDICTS } from "@/lib/present/two-games-view";
+import { twoGamesView } from "@/lib/present/two-games-view";
 import { METRIC, TRADE } from "@/tests/support/readers";
 import { withStature } from "../support/inputs";
 
@@ -25,7 +25,7 @@ const plain = (text: string) => text.replaceAll("\u00a0", " ");
 describe("two games", () => {
 	test("the verdict, each game’s loss, the cues and what they cost are told", () => {
 		const view = twoGamesView(found, METRIC);
-		expect(view.verdict).toBe(VERDICTS[found.verdict]);
+		expect(view.verdict).toBe(METRIC.say(`twoGames.verdict.${found.verdict}`));
 		expect(view.games).toHaveLength(2);
 		for (const { text } of view.games)
 			expect(text).toMatch(/^A cue of its own is worth \d+% .*\.$/);

@@ -67,7 +67,7 @@ export const Results = memo(function Results({ cue, question, reader }: Asked) {
 				<Facts facts={bending} />
 				<SourceNote
 					basis="Computed as a slender bar of glued woods"
-					sources={sourceTitles(cue.endMassG.sources)}
+					sources={sourceTitles(cue.endMassG.sources, reader)}
 				/>
 			</Section>
 			<OnTheBall cue={cue} question={question} reader={reader} />
@@ -212,7 +212,7 @@ function Year({ cue, question, reader }: Asked) {
 			)}
 			<SourceNote
 				basis="Equilibrium moisture and shrinkage as published"
-				sources={season ? sourceTitles(season.moisturePct.sources) : []}
+				sources={season ? sourceTitles(season.moisturePct.sources, reader) : []}
 			/>
 		</Section>
 	);

@@ -10,6 +10,7 @@ import type { Found } from "./use-search";
 /** What every other quantity can still have under a bound. */
 export function GivenUpTable({ found, bound }: { found: Found; bound: Bound }) {
 	const reader = useReader();
+	const { say } = reader;
 	const { cloud, report } = found;
 	const money = report.options[0]?.price;
 	const rows = useMemo(
@@ -28,19 +29,21 @@ export function GivenUpTable({ found, bound }: { found: Found; bound: Bound }) {
 	return (
 		<>
 			<p role="status">
-				{formatNumber(keptCount(cloud, bound), reader)} of{" "}
-				{formatNumber(cloud.count, reader)} cues are left.
+				{say("tradeOff.left", {
+					kept: formatNumber(keptCount(cloud, bound), reader),
+					count: formatNumber(cloud.count, reader),
+				})}
 			</p>
 			<DataTable
-				caption="What the others can still have"
+				caption={say("tradeOff.others")}
 				rowKey="name"
 				columns={[
-					{ key: "name", label: "Quantity" },
-					{ key: "givesUp", label: "Best must give up" },
-					{ key: "bestBefore", label: "Best before" },
-					{ key: "bestAfter", label: "Best now" },
-					{ key: "before", label: "Range before" },
-					{ key: "after", label: "Range now" },
+					{ key: "name", label: say("tradeOff.column.quantity") },
+					{ key: "givesUp", label: say("tradeOff.column.givesUp") },
+					{ key: "bestBefore", label: say("tradeOff.column.bestBefore") },
+					{ key: "bestAfter", label: say("tradeOff.column.bestNow") },
+					{ key: "before", label: say("tradeOff.column.before") },
+					{ key: "after", label: say("tradeOff.column.now") },
 				]}
 				rows={rows.map((row) => ({ ...row }))}
 			/>

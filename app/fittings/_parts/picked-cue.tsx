@@ -8,7 +8,7 @@ import { Actions } from "@/app/_ui/section";
 import { buildOf } from "@/lib/advice/build";
 import type { CueChoice } from "@/lib/advice/choice";
 import { CRITERION_IDS } from "@/lib/advice/criteria";
-import { CRITERION_WORDS, formatMeasure } from "@/lib/present/criterion-words";
+import { criterionTitle, formatMeasure } from "@/lib/present/criterion-words";
 import { formatLength, formatPercent } from "@/lib/present/figures";
 import { inSentence, spliceLabel, woodName } from "@/lib/present/labels";
 import { refusalView } from "@/lib/present/notices";
@@ -31,14 +31,15 @@ export function PickedCue({
 	choice: CueChoice | string | null;
 	onStep: (by: number) => void;
 }) {
+	const { say } = useDesk().reader;
 	return (
 		<div className={styles.cue}>
 			<Actions>
-				<Button onClick={() => onStep(-1)}>Previous cue</Button>
-				<Button onClick={() => onStep(1)}>Next cue</Button>
+				<Button onClick={() => onStep(-1)}>{say("tradeOff.previous")}</Button>
+				<Button onClick={() => onStep(1)}>{say("tradeOff.next")}</Button>
 			</Actions>
 			{typeof choice === "string" && (
-				<Notice kind="caution" title="That cue could not be fetched">
+				<Notice kind="caution" title={say("tradeOff.notFetched")}>
 					<p>{choice}</p>
 				</Notice>
 			)}
@@ -70,19 +71,23 @@ function Shown({
 	return (
 		<>
 			<h3>
-				{woodName(request.buttWood, reader)},{" "}
-				{spliceLabel(request.splice, reader)},{" "}
-				{inSentence.layout(request.layout, reader)},{" "}
-				{inSentence.taper(request.taperShape, reader)} taper, butt{" "}
-				{formatLength(request.buttDiameterMm, reader, "diameter")}
+				{reader.say("tradeOff.cue", {
+					wood: woodName(request.buttWood, reader),
+					splice: spliceLabel(request.splice, reader),
+					layout: inSentence.layout(request.layout, reader),
+					taper: inSentence.taper(request.taperShape, reader),
+					butt: formatLength(request.buttDiameterMm, reader, "diameter"),
+				})}
 			</h3>
 			<p>
-				Worth: {formatPercent(cloud.overall[place] ?? 0, reader)} of the ideal.
+				{reader.say("tradeOff.worth", {
+					worth: formatPercent(cloud.overall[place] ?? 0, reader),
+				})}
 			</p>
 			<div className={styles.columns}>
 				{CRITERION_IDS.map((id) => (
 					<p key={id}>
-						<span className={styles.small}>{CRITERION_WORDS[id].name}</span>{" "}
+						<span className={styles.small}>{criterionTitle(id, reader)}</span>{" "}
 						{formatMeasure(id, measureAt(cloud, place, id), reader, money)}
 					</p>
 				))}
@@ -103,7 +108,7 @@ function Shown({
 			)}
 			<Actions>
 				<Button onClick={() => put(wishesOf(choice, reader))}>
-					Build this one
+					{reader.say("tradeOff.build")}
 				</Button>
 			</Actions>
 		</>

@@ -8,17 +8,20 @@ import { CRITERION_IDS, type CriterionId } from "@/lib/advice/criteria";
 import { thin } from "@/lib/present/chart-axes";
 import { axisTicks, tickText } from "@/lib/present/chart-model";
 import {
-	CRITERION_WORDS,
+	criterionName,
+	criterionTitle,
 	formatMeasure,
 	type Money,
 	measureAxis,
 } from "@/lib/present/criterion-words";
+import { formatNumber } from "@/lib/present/figures";
 import {
 	measureAt,
 	type Points,
 	rangeOf,
 	tradeOffText,
 } from "@/lib/present/trade-off-view";
+import type { Reader } from "@/lib/words/reader";
 import styles from "./search.module.css";
 
 const USUAL_WIDTH_PX = 560;
@@ -83,7 +86,7 @@ export function Scatter({
 					tickText(tick, { step, unit: axis.unit }, reader),
 				tick: (value: number) => from + (value - domain[0]) * scale,
 				px: (value: number) => from + (axis.at(value) - domain[0]) * scale,
-				name: `${CRITERION_WORDS[name].name}${axis.unit === "" ? "" : ` (${axis.unit})`}`,
+				name: `${criterionTitle(name, reader)}${axis.unit === "" ? "" : ` (${axis.unit})`}`,
 			};
 		};
 		return {
@@ -129,7 +132,10 @@ export function Scatter({
 		if (nearest >= 0) onPick(nearest);
 	};
 
-	const title = `${CRITERION_WORDS[up].name} against ${CRITERION_WORDS[across].name.toLowerCase()}`;
+	const title = reader.say("tradeOff.chart", {
+		up: criterionTitle(up, reader),
+		across: criterionName(across, reader),
+	});
 	return (
 		<figure aria-labelledby={`${id}-title`}>
 			<h3 id={`${id}-title`}>{title}</h3>
@@ -206,10 +212,13 @@ export function Scatter({
 			</div>
 			<figcaption id={`${id}-words`} className={styles.small}>
 				{tradeOffText({ points, across, up, reader, money })}
-				{drawn < points.count && ` The worthiest ${drawn} are drawn.`}
+				{drawn < points.count &&
+					reader.say("tradeOff.worthiest", {
+						count: formatNumber(drawn, reader),
+					})}
 			</figcaption>
 			<details className={styles.more}>
-				<summary>Show as table</summary>
+				<summary>{reader.say("part.asTable")}</summary>
 				<DataTable
 					caption={title}
 					captionHidden
@@ -242,8 +251,8 @@ function tableRows(p: {
 	return rows.length < 3 ? rows : thin(rows, 17);
 }
 
-export const axisOptions = (ids: readonly CriterionId[]) =>
+export const axisOptions = (ids: readonly CriterionId[], reader: Reader) =>
 	CRITERION_IDS.filter((id) => ids.includes(id)).map((id) => ({
 		value: id,
-		label: CRITERION_WORDS[id].name,
+		label: criterionTitle(id, reader),
 	}));

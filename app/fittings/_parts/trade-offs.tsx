@@ -43,6 +43,7 @@ export function TradeOffs({
 	cueAt: (place: number) => Promise<CueChoice>;
 }) {
 	const reader = useReader();
+	const { say } = reader;
 	const { report, cloud } = found;
 	const money = report.options[0]?.price;
 	const axes = useMemo(() => axesIn(cloud), [cloud]);
@@ -89,11 +90,8 @@ export function TradeOffs({
 
 	if (money === undefined || axes.length < 2 || bound === null)
 		return (
-			<Section title="Trade-offs">
-				<p>
-					Every cue beaten by none is alike on all counts but one: there is
-					nothing to trade.
-				</p>
+			<Section title={say("tradeOff.title")}>
+				<p>{say("tradeOff.alike")}</p>
 			</Section>
 		);
 	const inside = (axis: CriterionId, other: CriterionId) =>
@@ -104,8 +102,8 @@ export function TradeOffs({
 				axis);
 	return (
 		<Section
-			title="Trade-offs"
-			lead={`${formatNumber(cloud.count, reader)} cues of which none is beaten on all counts: more of one thing costs some of another. Numbered marks are the cues worth making; press a point to see its cue.`}
+			title={say("tradeOff.title")}
+			lead={say("tradeOff.lead", { count: formatNumber(cloud.count, reader) })}
 		>
 			<div className={styles.linked}>
 				{pairs.map(([a, b], i) => {
@@ -115,15 +113,15 @@ export function TradeOffs({
 						<div className={styles.scatter} key={i === 0 ? "first" : "second"}>
 							<div className={styles.selects}>
 								<Pick
-									label={`Across, ${NTH[i]} chart`}
+									label={say("tradeOff.across", { chart: NTH[i] ?? "" })}
 									value={across}
-									options={axisOptions(axes)}
+									options={axisOptions(axes, reader)}
 									onChange={(to) => setPairs(put(pairs, i, [to, b]))}
 								/>
 								<Pick
-									label={`Up, ${NTH[i]} chart`}
+									label={say("tradeOff.up", { chart: NTH[i] ?? "" })}
 									value={up}
-									options={axisOptions(axes)}
+									options={axisOptions(axes, reader)}
 									onChange={(to) => setPairs(put(pairs, i, [a, to]))}
 								/>
 							</div>
@@ -141,10 +139,7 @@ export function TradeOffs({
 					);
 				})}
 			</div>
-			<Field
-				label="Cue shown"
-				hint="Left and right go through the cues by the first chart’s quantity."
-			>
+			<Field label={say("tradeOff.shown")} hint={say("tradeOff.shownHint")}>
 				{(wiring) => (
 					<input
 						{...wiring}
@@ -155,8 +150,11 @@ export function TradeOffs({
 						value={place === null ? 0 : order.indexOf(place)}
 						aria-valuetext={
 							place === null
-								? "none picked"
-								: `cue ${order.indexOf(place) + 1} of ${cloud.count}`
+								? say("tradeOff.nonePicked")
+								: say("tradeOff.picked", {
+										place: String(order.indexOf(place) + 1),
+										count: String(cloud.count),
+									})
 						}
 						onChange={(event) => pick(order[Number(event.target.value)] ?? 0)}
 					/>
@@ -174,9 +172,9 @@ export function TradeOffs({
 			/>
 			<div className={styles.selects}>
 				<Pick
-					label="Hold this quantity"
+					label={say("tradeOff.hold")}
 					value={bound.id}
-					options={axisOptions(axes)}
+					options={axisOptions(axes, reader)}
 					onChange={(to) =>
 						setWanted({
 							...wanted,
@@ -186,18 +184,20 @@ export function TradeOffs({
 					}
 				/>
 				<Pick
-					label="To"
+					label={say("tradeOff.to")}
 					value={wanted.side}
 					options={[
-						{ value: "most", label: "at most" },
-						{ value: "least", label: "at least" },
+						{ value: "most", label: say("tradeOff.side.most") },
+						{ value: "least", label: say("tradeOff.side.least") },
 					]}
 					onChange={(side) =>
 						setWanted({ ...wanted, side, step: side === "most" ? STEPS : 0 })
 					}
 				/>
 				<Field
-					label={`${wanted.side === "most" ? "At most" : "At least"} ${formatMeasure(bound.id, bound.value, reader, money)}`}
+					label={say(`tradeOff.held.${wanted.side}`, {
+						value: formatMeasure(bound.id, bound.value, reader, money),
+					})}
 				>
 					{(wiring) => (
 						<input

@@ -1,12 +1,16 @@
 import type { Messages } from "@/lib/words/reader";
+import advice from "./advice.json";
+import against from "./against.json";
 import agreement from "./agreement.json";
 import caution from "./caution.json";
+import change from "./change.json";
 import checks from "./checks.json";
 import citation from "./citation.json";
 import coaching from "./coaching.json";
 import compare from "./compare.json";
 import constant from "./constant.json";
 import constantUnit from "./constant-unit.json";
+import criterion from "./criterion.json";
 import cueView from "./cue-view.json";
 import drawing from "./drawing.json";
 import field from "./field.json";
@@ -15,6 +19,7 @@ import home from "./home.json";
 import job from "./job.json";
 import jobRefusal from "./job-refusal.json";
 import label from "./label.json";
+import likeMine from "./like-mine.json";
 import locator from "./locator.json";
 import midSentence from "./mid-sentence.json";
 import notice from "./notice.json";
@@ -24,13 +29,18 @@ import part from "./part.json";
 import players from "./players.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
+import reasons from "./reasons.json";
 import refusal from "./refusal.json";
+import search from "./search.json";
 import settingRefusal from "./setting-refusal.json";
 import settings from "./settings.json";
 import sheet from "./sheet.json";
 import shell from "./shell.json";
 import sources from "./sources.json";
 import timeline from "./timeline.json";
+import tradeOff from "./trade-off.json";
+import twoGames from "./two-games.json";
+import waysOut from "./ways-out.json";
 import workshop from "./workshop.json";
 
 export const GERMAN: Messages = {
@@ -66,5 +76,15 @@ export const GERMAN: Messages = {
 	shell,
 	sources,
 	timeline,
+	reasons,
+	advice,
+	criterion,
+	change,
+	against,
+	tradeOff,
+	search,
+	waysOut,
+	likeMine,
+	twoGames,
 	workshop,
 };
