@@ -16,14 +16,18 @@ import { formatLength, formatLengthBand } from "./figures";
 
 /** Butt diameter against how thumb and finger close along the grip zone. */
 export function buttChart(advice: Advice, reader: Reader): ChartModel {
+	const { say } = reader;
 	const { request } = advice.build;
 	const { circleMm } = advice.grip;
 	const { gripStationMm, closure, figure, rangeMm } = advice.butt;
 	const places = [
-		{ name: "Hand slid forward", stationMm: gripStationMm - GRIP_SLIDE_MM },
-		{ name: "Usual grip", stationMm: gripStationMm },
 		{
-			name: "Hand slid back",
+			name: say("charts.butt.forward"),
+			stationMm: gripStationMm - GRIP_SLIDE_MM,
+		},
+		{ name: say("charts.butt.usual"), stationMm: gripStationMm },
+		{
+			name: say("charts.butt.back"),
 			stationMm: Math.min(gripStationMm + GRIP_SLIDE_MM, request.lengthMm),
 		},
 	];
@@ -45,21 +49,26 @@ export function buttChart(advice: Advice, reader: Reader): ChartModel {
 	const target = CLOSURE_TARGET_MM[closure];
 	const gap = (mm: number) =>
 		mm >= 0
-			? `${formatLength(mm, reader, "gap")} gap`
-			: `${formatLength(-mm, reader, "gap")} overlap`;
+			? say("charts.butt.gap", { by: formatLength(mm, reader, "gap") })
+			: say("charts.butt.overlap", { by: formatLength(-mm, reader, "gap") });
 	const { gripFromButtMm } = advice.reach;
 	return {
 		id: "butt",
-		title: "Butt diameter: how thumb and finger close",
-		summary: `With a ring of ${formatLength(circleMm.value, reader, "diameter")} held ${formatLength(gripFromButtMm.value, reader)} from the butt end, butts of ${formatLengthBand(rangeMm, reader, "diameter")} close as wanted; ${formatLength(figure.value, reader, "diameter")} is chosen. Further forward the cue is slimmer and the ring closes more.`,
+		title: say("charts.butt.title"),
+		summary: say("charts.butt.summary", {
+			ring: formatLength(circleMm.value, reader, "diameter"),
+			held: formatLength(gripFromButtMm.value, reader),
+			range: formatLengthBand(rangeMm, reader, "diameter"),
+			chosen: formatLength(figure.value, reader, "diameter"),
+		}),
 		x: {
-			label: "Butt diameter",
+			label: say("charts.butt.x"),
 			unit: lengthUnit(reader),
 			domain: [length(BUTT_LIMITS_MM.min), length(BUTT_LIMITS_MM.max)],
 		},
 		panels: [
 			{
-				label: "Between the pads: gap above 0, overlap below",
+				label: say("charts.butt.y"),
 				unit: lengthUnit(reader),
 				lines: places.map(({ name }, place) => ({
 					name,
@@ -79,7 +88,7 @@ export function buttChart(advice: Advice, reader: Reader): ChartModel {
 						axis: "y",
 						from: length(target - CLOSURE_TOLERANCE_MM),
 						to: length(target + CLOSURE_TOLERANCE_MM),
-						label: "As wanted",
+						label: say("charts.butt.wanted"),
 						kind: "wanted",
 					},
 				],
@@ -90,7 +99,7 @@ export function buttChart(advice: Advice, reader: Reader): ChartModel {
 			label: formatLength(figure.value, reader, "diameter"),
 		},
 		table: {
-			columns: ["Butt diameter", ...places.map(({ name }) => name)],
+			columns: [say("charts.butt.x"), ...places.map(({ name }) => name)],
 			rows: thin(closures, 8).map(({ buttDiameterMm, at }) => [
 				formatLength(buttDiameterMm, reader, "diameter"),
 				...at.map(gap),

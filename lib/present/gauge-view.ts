@@ -7,18 +7,17 @@ import {
 import type { Outcome } from "@/lib/numerics/outcome";
 import { ID1_CARD, pixelsPerMm, printScaleRatio } from "@/lib/player/gauge";
 import { LARGEST_GRIP_SHARE } from "@/lib/player/hand";
-import { CITATIONS } from "@/lib/reference/citations";
 import { band90 } from "@/lib/reference/estimate";
 import {
 	HANDLE_STUDIES,
 	HARD_GRIP_SHARE_OF_HAND,
-	type HandleStudy,
 	UNPUBLISHED_GAP_MM,
 } from "@/lib/reference/handles";
 import type { Reader } from "@/lib/words/reader";
 import { formatLength, formatLengthBand, formatPercent } from "./figures";
-import { inSentence } from "./labels";
+import { citationTitle, inSentence } from "./labels";
 import { cautionText } from "./notices";
+import { sayOr } from "./say-or";
 
 /** Diameters a ring gauge covers, mm: past any light ring a hand makes round a butt. */
 export const GAUGE_MM = { from: 15, to: 50, step: 0.5 } as const;
@@ -45,19 +44,16 @@ export interface ClosureView {
 	readonly places: readonly ClosurePlace[];
 }
 
-const PLACE_NAMES: Readonly<Record<GripPlace["place"], string>> = {
-	back: "Hand slid back",
-	usual: "Usual grip",
-	forward: "Hand slid forward",
-};
-
 export const closureWords = (mm: number, reader: Reader): string =>
 	Math.abs(mm) < MEET_MM
-		? "pads just meet"
-		: `${formatLength(Math.abs(mm), reader, "gap")} ${mm > 0 ? "gap" : "overlap"}`;
+		? reader.say("gauge.meet")
+		: reader.say(mm > 0 ? "gauge.gap" : "gauge.overlap", {
+				by: formatLength(Math.abs(mm), reader, "gap"),
+			});
 
 /** How the light ring closes round the advised butt along the whole grip zone. */
 export function closureView(advice: Advice, reader: Reader): ClosureView {
+	const { say } = reader;
 	const { butt, length, grip } = advice;
 	const target = CLOSURE_TARGET_MM[butt.closure];
 	const places = gripZone({
@@ -70,22 +66,27 @@ export function closureView(advice: Advice, reader: Reader): ClosureView {
 	});
 	const ring = formatLength(grip.circleMm.value, reader, "diameter");
 	return {
-		lead: `A ${grip.readingCount === 0 ? "guessed " : ""}ring of ${ring}, held lightly on a butt of ${formatLength(butt.figure.value, reader, "diameter")}; wanted: ${inSentence.closure(butt.closure, reader)}.`,
+		lead: say("gauge.lead", {
+			guessed: grip.readingCount === 0 ? "yes" : "no",
+			ring,
+			butt: formatLength(butt.figure.value, reader, "diameter"),
+			closure: inSentence.closure(butt.closure, reader),
+		}),
 		places: places.map(({ place, fromButtMm, diameterMm, closureMm }) => {
 			const off = closureMm.value - target;
 			return {
 				place,
-				name: PLACE_NAMES[place],
+				name: say(`gauge.place.${place}`),
 				fromButt: formatLength(fromButtMm, reader),
 				diameter: formatLength(diameterMm, reader, "diameter"),
 				closure: closureWords(closureMm.value, reader),
 				band: formatLengthBand(band90(closureMm), reader, "gap"),
 				verdict:
 					Math.abs(off) <= CLOSURE_TOLERANCE_MM
-						? "as wanted"
+						? say("gauge.asWanted")
 						: off > 0
-							? "more open than wanted"
-							: "closes further than wanted",
+							? say("gauge.moreOpen")
+							: say("gauge.further"),
 				diameterMm,
 				ringDeg:
 					Math.abs(closureMm.value) < MEET_MM
@@ -115,27 +116,32 @@ export interface HandleContext {
 	readonly close: string;
 }
 
-const PURPOSE: Readonly<Record<HandleStudy["purpose"], string>> = {
-	"greatest-force": "Gripping as hard as one can",
-	"least-effort": "Pinching with the least effort",
-	precision: "Fine work between the finger tips",
-};
-
 /** Published research on handles: for hard grips and pinches, so beside the figure, never in it. */
 export function handleContext({ body }: Advice, reader: Reader): HandleContext {
+	const { say } = reader;
 	const hand = body.handLengthMm.value;
 	const [low, high] = UNPUBLISHED_GAP_MM;
 	const across = (mm: number) => formatLength(mm, reader, "diameter");
 	return {
-		lead: "The published figures are for hard grips and for pinching. A cue is held lightly, so none of them sets a butt: they are context.",
+		lead: say("gauge.handles.lead"),
 		rows: [
 			{
-				what: `${PURPOSE["greatest-force"]}, ${formatPercent(HARD_GRIP_SHARE_OF_HAND, reader, 1)} of hand length`,
+				what: say("gauge.handles.share", {
+					purpose: say("gauge.handles.purpose.greatest-force"),
+					share: formatPercent(HARD_GRIP_SHARE_OF_HAND, reader, 1),
+				}),
 				diameter: across(HARD_GRIP_SHARE_OF_HAND * hand),
-				source: CITATIONS["kong-lowe-2005"].title,
+				source: citationTitle("kong-lowe-2005", reader),
 			},
 			...HANDLE_STUDIES.map(({ purpose, diameterMm, locator, source }) => ({
-				what: `${PURPOSE[purpose]} (${locator})`,
+				what: say("gauge.handles.study", {
+					purpose: say(`gauge.handles.purpose.${purpose}`),
+					locator: sayOr(
+						`gauge.handles.locator.${purpose}-${source}`,
+						locator,
+						reader,
+					),
+				}),
 				diameter:
 					diameterMm[0] === diameterMm[1]
 						? across(diameterMm[0])
@@ -144,15 +150,19 @@ export function handleContext({ body }: Advice, reader: Reader): HandleContext {
 								reader,
 								"diameter",
 							),
-				source: CITATIONS[source].title,
+				source: citationTitle(source, reader),
 			})),
 			{
-				what: `Largest ring of thumb and middle finger, about ${formatPercent(LARGEST_GRIP_SHARE, reader, 1)} of hand length (from memory)`,
+				what: say("gauge.handles.largest", {
+					share: formatPercent(LARGEST_GRIP_SHARE, reader, 1),
+				}),
 				diameter: across(LARGEST_GRIP_SHARE * hand),
-				source: CITATIONS["pheasant-bodyspace"].title,
+				source: citationTitle("pheasant-bodyspace", reader),
 			},
 		],
-		close: `Between about ${formatLengthBand({ low, high }, reader, "diameter")} lies what nobody has published for: there the light ring, a trial and the player decide.`,
+		close: say("gauge.handles.close", {
+			range: formatLengthBand({ low, high }, reader, "diameter"),
+		}),
 	};
 }
 
@@ -165,11 +175,23 @@ export function printCheck(
 	if (ratio.ok)
 		return {
 			ok: true,
-			text: `The print is at true size (${formatPercent(ratio.value, reader, 1)}).`,
+			text: reader.say("gauge.printTrue", {
+				share: formatPercent(ratio.value, reader, 1),
+			}),
 		};
 	return {
 		ok: false,
-		text: `The print is at ${formatPercent(readMm / 100, reader, 1)}, so every circle on it is off: print again at 100 %, “actual size”, without fitting to the page. The ruler should measure ${formatLengthBand({ low: ratio.refusals[0]?.min ?? 100, high: ratio.refusals[0]?.max ?? 100 }, reader, "diameter")}.`,
+		text: reader.say("gauge.printOff", {
+			share: formatPercent(readMm / 100, reader, 1),
+			range: formatLengthBand(
+				{
+					low: ratio.refusals[0]?.min ?? 100,
+					high: ratio.refusals[0]?.max ?? 100,
+				},
+				reader,
+				"diameter",
+			),
+		}),
 	};
 }
 

@@ -6,7 +6,6 @@ import {
 	staturePercentiles,
 } from "@/lib/player/growth";
 import type { Sex } from "@/lib/reference/body-adult";
-import { CITATIONS } from "@/lib/reference/citations";
 import { band90, type Estimate, Z90 } from "@/lib/reference/estimate";
 import {
 	type GrowthPlan,
@@ -14,8 +13,9 @@ import {
 	growthPlan,
 } from "@/lib/stance/growth-plan";
 import type { Reader } from "@/lib/words/reader";
-import { formatDay } from "./dates";
+import { formatDay, formatMonth } from "./dates";
 import { formatLength, formatLengthBand, formatNumber } from "./figures";
+import { citationTitle } from "./labels";
 import { cautionText, refusalView } from "./notices";
 
 /** Growth is shown up to this age; the forecast's own studies end there. */
@@ -72,14 +72,14 @@ export function growthOf(
 		return advice.body.isChildModel
 			? {
 					kind: "wanting",
-					text: "At this height the children’s tables are used. With age or date of birth there is an outlook on growth.",
+					text: reader.say("growth.noAge"),
 				}
 			: { kind: "none" };
 	if (ageYears >= GROWN_UP_YEARS) return { kind: "none" };
 	if (player.statureMm === undefined)
 		return {
 			kind: "wanting",
-			text: "With the height measured there is an outlook on growth.",
+			text: reader.say("growth.noHeight"),
 		};
 	const plan = growthPlan({
 		measures: { ...player, ageYears },
@@ -105,7 +105,9 @@ export function growthOf(
 	return {
 		kind: "shown",
 		view: {
-			age: `${formatNumber(ageYears, reader, 1)} years`,
+			age: reader.say("growth.years", {
+				years: formatNumber(ageYears, reader, 1),
+			}),
 			percentiles: percentiles.value.map(({ sex, percentile }) =>
 				percentileText({ sex, percentile, ageYears }, reader),
 			),
@@ -118,17 +120,12 @@ export function growthOf(
 				cautionText(caution, reader),
 			),
 			sources: [
-				CITATIONS["cdc-2000"].title,
-				CITATIONS["berkeley-growth"].title,
+				citationTitle("cdc-2000", reader),
+				citationTitle("berkeley-growth", reader),
 			],
 		},
 	};
 }
-
-const CHILDREN: Readonly<Record<Sex, string>> = {
-	female: "girls",
-	male: "boys",
-};
 
 function percentileText(
 	{
@@ -138,21 +135,19 @@ function percentileText(
 	}: { sex: Sex; percentile: number; ageYears: number },
 	reader: Reader,
 ): string {
-	const of = `${CHILDREN[sex]} of ${formatNumber(ageYears, reader, 1)} years (CDC 2000)`;
-	if (percentile < 1) return `Below the 1st percentile of ${of}.`;
-	if (percentile > 99) return `Above the 99th percentile of ${of}.`;
+	const { say } = reader;
+	const of = say("growth.children", {
+		sex,
+		years: formatNumber(ageYears, reader, 1),
+	});
+	if (percentile < 1) return say("growth.below", { of });
+	if (percentile > 99) return say("growth.above", { of });
 	const rank = Math.round(percentile);
-	return `${ordinal(rank, reader)} percentile: taller than about ${formatNumber(rank, reader)} in 100 ${of}.`;
-}
-
-function ordinal(rank: number, reader: Reader): string {
-	const ENDINGS: Readonly<Record<number, string>> = {
-		1: "st",
-		2: "nd",
-		3: "rd",
-	};
-	const teen = rank % 100 >= 11 && rank % 100 <= 13;
-	return `${formatNumber(rank, reader)}${teen ? "th" : (ENDINGS[rank % 10] ?? "th")}`;
+	return say("growth.percentile", {
+		rank,
+		taller: formatNumber(rank, reader),
+		of,
+	});
 }
 
 const range = (
@@ -161,19 +156,13 @@ const range = (
 	kind: "body" | "length" | "diameter",
 ): string => formatLengthBand(band90(estimate), reader, kind);
 
-const MONTH = new Intl.DateTimeFormat("en-GB", {
-	month: "long",
-	year: "numeric",
-	timeZone: "UTC",
-});
-const isoDate = (date: string): Date => new Date(`${date}T00:00:00Z`);
-
 function whenText(months: number, reader: Reader): string {
-	if (months === 0) return "Today";
-	if (months < 12) return `In ${months} months`;
+	const { say } = reader;
+	if (months === 0) return say("growth.today");
+	if (months < 12) return say("growth.inMonths", { months: String(months) });
 	return months === 12
-		? "In a year"
-		: `In ${formatNumber(months / 12, reader)} years`;
+		? say("growth.inAYear")
+		: say("growth.inYears", { years: formatNumber(months / 12, reader) });
 }
 
 function rowOf(
@@ -183,7 +172,7 @@ function rowOf(
 ): GrowthRow {
 	return {
 		when: whenText(step.months, reader),
-		date: formatDay(isoDate(step.onDate), reader),
+		date: formatDay(step.onDate, reader),
 		height: range(step.statureMm, reader, "body"),
 		length: range(step.lengthMm, reader, "length"),
 		ring:
@@ -197,44 +186,51 @@ function needText(
 	cueLengthMm: number,
 	reader: Reader,
 ): string {
-	const lack = formatLength(Math.max(0, lengthMm.value - cueLengthMm), reader);
-	const between =
-		months === 0
-			? ""
-			: ` (${formatLengthBand({ low: Math.max(0, lackMm.low), high: Math.max(0, lackMm.high) }, reader)})`;
-	switch (fitting) {
-		case "as-it-is":
-			return "The cue as it is";
-		case "end-piece":
-			return `An end piece of about ${lack}${between}`;
-		case "extension":
-			return `An extension of about ${lack}${between}`;
-		case "new-cue":
-			return `A longer cue: about ${lack} is lacking${between}`;
-	}
+	const { say } = reader;
+	return say(`growth.need.${fitting}`, {
+		lack: formatLength(Math.max(0, lengthMm.value - cueLengthMm), reader),
+		between:
+			months === 0
+				? ""
+				: say("growth.need.between", {
+						range: formatLengthBand(
+							{ low: Math.max(0, lackMm.low), high: Math.max(0, lackMm.high) },
+							reader,
+						),
+					}),
+	});
 }
 
 function planTexts(plan: GrowthPlan, today: string, reader: Reader): string[] {
+	const { say } = reader;
 	const texts: string[] = [];
 	const about = (months: number) =>
-		MONTH.format(isoDate(monthsAfter(today, months)));
+		formatMonth(monthsAfter(today, months), reader);
 	if (plan.remeasureOn !== null)
 		texts.push(
-			`Measure again about ${formatDay(isoDate(plan.remeasureOn), reader)}, in ${formatNumber(plan.remeasureMonths ?? 0, reader)} months.`,
+			say("growth.measureAgain", {
+				date: formatDay(plan.remeasureOn, reader),
+				months: formatNumber(plan.remeasureMonths ?? 0, reader),
+			}),
 		);
 	const { addPieceMonths, cueLengthMm } = plan;
 	const cue = formatLength(cueLengthMm, reader);
-	if (addPieceMonths === null)
-		texts.push(`A cue of ${cue} is already short of the preferred length.`);
+	if (addPieceMonths === null) texts.push(say("growth.short", { cue }));
 	else if (addPieceMonths.soonest === null)
-		texts.push(`A cue of ${cue} is not outgrown before 20 in this outlook.`);
-	else
+		texts.push(say("growth.notOutgrown", { cue }));
+	else {
+		const soonest = about(addPieceMonths.soonest);
 		texts.push(
-			`A piece on a cue of ${cue} is worth adding from about ${about(addPieceMonths.soonest)} at the soonest${addPieceMonths.likely === null ? "; at the held percentile not before 20" : `, at the held percentile from about ${about(addPieceMonths.likely)}`}.`,
+			addPieceMonths.likely === null
+				? say("growth.addPieceLate", { cue, soonest })
+				: say("growth.addPiece", {
+						cue,
+						soonest,
+						likely: about(addPieceMonths.likely),
+					}),
 		);
-	texts.push(
-		"Plan the length in pieces: a butt end that takes an end piece, then an extension, before another cue.",
-	);
+	}
+	texts.push(say("growth.pieces"));
 	return texts;
 }
 
@@ -251,5 +247,5 @@ function errorText(
 			reader,
 			"body",
 		);
-	return `How well such an outlook held in a published study of children: nine in ten within ${within(1)} after one year and ${within(2)} after two. The ranges carry it; the cue lengths carry today’s own doubt as well, the same in every row.`;
+	return reader.say("growth.error", { one: within(1), two: within(2) });
 }

@@ -9,6 +9,7 @@ import { formatLength, formatLengthBand } from "./figures";
 
 /** Length against what is left behind the hand, and in front of the bridge. */
 export function lengthChart(advice: Advice, reader: Reader): ChartModel {
+	const { say } = reader;
 	const { reach } = advice;
 	const { low, high } = reach.lengthWindowMm;
 	const margin = 40;
@@ -27,20 +28,27 @@ export function lengthChart(advice: Advice, reader: Reader): ChartModel {
 	}));
 	return {
 		id: "length",
-		title: "Length: reach in front, wood behind the hand",
-		summary: `The stance leaves room for ${formatLengthBand({ low, high }, reader)}. At ${formatLength(advice.length.value, reader)} and the usual bridge, ${formatLength(overhangMm({ reach, lengthMm: advice.length.value }).value, reader)} of butt stands behind the middle of the grip hand.`,
+		title: say("charts.length.title"),
+		summary: say("charts.length.summary", {
+			window: formatLengthBand({ low, high }, reader),
+			length: formatLength(advice.length.value, reader),
+			behind: formatLength(
+				overhangMm({ reach, lengthMm: advice.length.value }).value,
+				reader,
+			),
+		}),
 		x: {
-			label: "Cue length",
+			label: say("charts.length.x"),
 			unit: lengthUnit(reader),
 			domain: [length(from), length(to)],
 		},
 		panels: [
 			{
-				label: "Behind the hand, bridge kept",
+				label: say("charts.length.behindAxis"),
 				unit: lengthUnit(reader),
 				lines: [
 					{
-						name: "Behind the hand",
+						name: say("charts.length.behind"),
 						points: rows.map(({ lengthMm, behind }) =>
 							banded(length(lengthMm), behind, length),
 						),
@@ -51,24 +59,24 @@ export function lengthChart(advice: Advice, reader: Reader): ChartModel {
 						axis: "y",
 						from: length(GRIP_LIMITS_MM.least),
 						to: length(GRIP_LIMITS_MM.most),
-						label: "Enough and not too much",
+						label: say("charts.length.enough"),
 						kind: "wanted",
 					},
 					{
 						axis: "x",
 						from: length(low),
 						to: length(high),
-						label: "Window of the stance",
+						label: say("charts.length.window"),
 						kind: "wanted",
 					},
 				],
 			},
 			{
-				label: "Bridge length, grip kept",
+				label: say("charts.length.bridgeAxis"),
 				unit: lengthUnit(reader),
 				lines: [
 					{
-						name: "Bridge length",
+						name: say("charts.length.bridge"),
 						points: rows.map(({ lengthMm, bridge }) =>
 							banded(length(lengthMm), bridge, length),
 						),
@@ -79,7 +87,7 @@ export function lengthChart(advice: Advice, reader: Reader): ChartModel {
 						axis: "y",
 						from: length(reach.bridgeLengthMm.value - BRIDGE_SLACK_MM.shorter),
 						to: length(reach.bridgeLengthMm.value + BRIDGE_SLACK_MM.longer),
-						label: "Near the usual bridge",
+						label: say("charts.length.usualBridge"),
 						kind: "wanted",
 					},
 				],
@@ -91,9 +99,9 @@ export function lengthChart(advice: Advice, reader: Reader): ChartModel {
 		},
 		table: {
 			columns: [
-				"Length",
-				"Behind the hand, bridge kept",
-				"Bridge length, grip kept",
+				say("charts.length.column"),
+				say("charts.length.behindAxis"),
+				say("charts.length.bridgeAxis"),
 			],
 			rows: thin(rows).map(({ lengthMm, behind, bridge }) => [
 				formatLength(lengthMm, reader),

@@ -33,8 +33,8 @@ export const measuredRows = (
 				state === "read"
 					? readings.join(", ")
 					: state === "refused"
-						? "could not be measured"
-						: "not asked",
+						? reader.say("measured.not")
+						: reader.say("measured.notAsked"),
 			note: textsOf(answers[noteOn(name)]).join(" "),
 			state,
 		};

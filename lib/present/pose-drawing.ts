@@ -77,6 +77,7 @@ export function picturesOf(
 const ROOM_MM = { side: 60, word: 300, overWords: 220, below: 400 } as const;
 
 function sidePicture({ pose, cue, subject, behind, reader }: Posed): Picture {
+	const { say } = reader;
 	const { reach, input } = subject;
 	const { joints: j, anglesDeg } = pose;
 	const scene = sideScene(pose, cue, input.stance.standingFrame === true);
@@ -112,8 +113,12 @@ function sidePicture({ pose, cue, subject, behind, reader }: Posed): Picture {
 	const wasRead = (estimate: Estimate) => estimate.standing === "measured";
 	return picture({
 		id: "side",
-		title: "From the side",
-		alternative: `The pose from the side of the gripping arm: trunk ${formatAngle(anglesDeg.trunkInclination, reader, 0)} from upright, chin ${mm(pose.chinAboveCueMm)} above the cue, forearm ${formatAngle(Math.abs(anglesDeg.forearmTilt), reader, 0)} off the upright.`,
+		title: say("pose.side"),
+		alternative: say("pose.sideText", {
+			trunk: formatAngle(anglesDeg.trunkInclination, reader, 0),
+			chin: mm(pose.chinAboveCueMm),
+			forearm: formatAngle(Math.abs(anglesDeg.forearmTilt), reader, 0),
+		}),
 		scene,
 		above: ROOM_MM.overWords,
 		below: ROOM_MM.below,
@@ -135,7 +140,14 @@ function sidePicture({ pose, cue, subject, behind, reader }: Posed): Picture {
 				130,
 			),
 			link("behind", butt, j.grip, mm(behind.value), false, 130),
-			link("cue", butt, tip, `cue ${mm(cue.lengthMm)}`, false, 300),
+			link(
+				"cue",
+				butt,
+				tip,
+				say("pose.word.cue", { length: mm(cue.lengthMm) }),
+				false,
+				300,
+			),
 			{
 				id: "cloth",
 				from: [clothX, 0],
@@ -152,7 +164,7 @@ function sidePicture({ pose, cue, subject, behind, reader }: Posed): Picture {
 				id: "trunk",
 				at: [j.hip.x - 190, -(j.hip.z + 60)],
 				anchor: "end",
-				word: "trunk",
+				word: say("pose.word.trunk"),
 				text: `${formatAngle(anglesDeg.trunkInclination, reader, 0)}`,
 				guides: [
 					[
@@ -165,7 +177,7 @@ function sidePicture({ pose, cue, subject, behind, reader }: Posed): Picture {
 				id: "forearm",
 				at: [j.gripElbow.x - 90, -(j.gripElbow.z + 90)],
 				anchor: "end",
-				word: "forearm",
+				word: say("pose.word.forearm"),
 				text: `${formatAngle(anglesDeg.forearmTilt, reader, 0)}`,
 				guides: [
 					[
@@ -178,7 +190,7 @@ function sidePicture({ pose, cue, subject, behind, reader }: Posed): Picture {
 				id: "chin",
 				at: [j.chin.x + 190, -(j.chin.z + 90)],
 				anchor: "start",
-				word: "chin",
+				word: say("pose.word.chin"),
 				text: `${mm(pose.chinAboveCueMm)}`,
 				guides: [
 					[
@@ -193,7 +205,7 @@ function sidePicture({ pose, cue, subject, behind, reader }: Posed): Picture {
 							id: "step",
 							at: [j.hip.x - 60, 70] as const,
 							anchor: "middle" as const,
-							word: "step",
+							word: say("pose.word.step"),
 							text: `${mm(pose.stepMm)}`,
 							guides: [],
 						},
@@ -210,8 +222,8 @@ function abovePicture({ pose, cue, reader }: Posed): Picture {
 	const elbow = formatAngle(anglesDeg.bridgeElbow, reader, 0);
 	return picture({
 		id: "above",
-		title: "From above",
-		alternative: `The pose from above: the shoulder line stands ${yaw} to the shot, the bridge elbow is bent to ${elbow}.`,
+		title: reader.say("pose.above"),
+		alternative: reader.say("pose.aboveText", { yaw, elbow }),
 		scene,
 		above: ROOM_MM.overWords,
 		below: ROOM_MM.side,
@@ -221,7 +233,7 @@ function abovePicture({ pose, cue, reader }: Posed): Picture {
 				id: "shoulders",
 				at: [j.bridgeShoulder.x - 60, -(j.bridgeShoulder.y + 110)],
 				anchor: "end",
-				word: "shoulders",
+				word: reader.say("pose.word.shoulders"),
 				text: yaw,
 				guides: [
 					[
@@ -234,7 +246,7 @@ function abovePicture({ pose, cue, reader }: Posed): Picture {
 				id: "bridge-elbow",
 				at: [j.bridgeElbow.x + 20, -(j.bridgeElbow.y + 110)],
 				anchor: "start",
-				word: "elbow",
+				word: reader.say("pose.word.elbow"),
 				text: elbow,
 				guides: [],
 			},

@@ -71,12 +71,17 @@ export function poseView(subject: PoseSubject, reader: Reader): PoseView {
 		shortfalls: pose.shortfalls.map((s) => shortfallText(s, reader)),
 		posture: {
 			holds: [
-				holdText("Trunk from upright", notice.trunk, reader),
-				holdText("Head from upright", notice.head, reader),
-				`Neck: head ${formatAngle(Math.abs(notice.neckDeg), reader, 0)} ${notice.neckDeg < 0 ? "back from" : "forward of"} the trunk${notice.neckZone === "past-limit" ? ", past the limit for holding still" : ""}.`,
+				holdText(reader.say("pose.number.trunk"), notice.trunk, reader),
+				holdText(reader.say("pose.number.head"), notice.head, reader),
+				reader.say("pose.hold.neck", {
+					angle: formatAngle(Math.abs(notice.neckDeg), reader, 0),
+					way: notice.neckDeg < 0 ? "back" : "forward",
+					past: notice.neckZone === "past-limit" ? "yes" : "no",
+				}),
 			],
 			cautions: withoutRepeats(
 				notice.cautions.map((caution) => cautionText(caution, reader)),
+				reader,
 			),
 		},
 	};
@@ -107,19 +112,39 @@ function summaryOf(
 	{ pose, cue, subject, behind, reader }: Posed,
 	left: boolean,
 ): string {
+	const { say } = reader;
 	const { anglesDeg: a } = pose;
 	const mm = (value: number) => formatLength(value, reader);
 	const deg = (value: number) => formatAngle(value, reader, 0);
-	const support = subject.input.stance.seated
-		? "Seated"
-		: subject.input.stance.standingFrame
-			? "In a standing frame"
-			: "Standing";
+	const { stance } = subject.input;
+	const held = {
+		span: mm(pose.spanMm),
+		bridge: mm(cue.bridgeLengthMm),
+		cue: mm(cue.lengthMm),
+	};
 	return [
-		`${support}, ${left ? "left" : "right"}-handed, at a cloth ${mm(pose.clothHeightMm)} above the floor.`,
-		`The trunk leans ${deg(a.trunkInclination)} from upright, the chin is ${mm(pose.chinAboveCueMm)} above the cue, the forearm ${Math.abs(a.forearmTilt) < 0.5 ? "hangs upright" : `is ${deg(Math.abs(a.forearmTilt))} off the upright`} over the grip hand.`,
-		`From bridge hand to grip hand ${mm(pose.spanMm)}, ${mm(cue.bridgeLengthMm)} of cue in front, ${behind.value < 0 ? `and a cue of ${mm(cue.lengthMm)} ends ${mm(-behind.value)} before the middle of the hand` : `${mm(behind.value)} behind: a cue of ${mm(cue.lengthMm)}`}.`,
-		`From above, the shoulder line is ${deg(a.shoulderYaw)} to the shot and the bridge elbow bent to ${deg(a.bridgeElbow)}.`,
+		say("pose.summary.support", {
+			support: stance.seated
+				? "seated"
+				: stance.standingFrame
+					? "frame"
+					: "standing",
+			hand: left ? "left" : "right",
+			cloth: mm(pose.clothHeightMm),
+		}),
+		say("pose.summary.trunk", {
+			trunk: deg(a.trunkInclination),
+			chin: mm(pose.chinAboveCueMm),
+			hangs: Math.abs(a.forearmTilt) < 0.5 ? "yes" : "no",
+			forearm: deg(Math.abs(a.forearmTilt)),
+		}),
+		behind.value < 0
+			? say("pose.summary.short", { ...held, lack: mm(-behind.value) })
+			: say("pose.summary.behind", { ...held, behind: mm(behind.value) }),
+		say("pose.summary.above", {
+			yaw: deg(a.shoulderYaw),
+			elbow: deg(a.bridgeElbow),
+		}),
 	].join(" ");
 }
 
@@ -130,98 +155,86 @@ function numbersOf({
 	behind,
 	reader,
 }: Posed): PoseView["numbers"] {
+	const { say } = reader;
 	const { reach, input } = subject;
 	const { anglesDeg: a } = pose;
 	const estimated = (label: string, estimate: Estimate) => ({
 		label,
-		value: `${formatLength(estimate.value, reader)} (nine in ten: ${formatLengthBand(band90(estimate), reader)})`,
+		value: say("pose.withBand", {
+			value: formatLength(estimate.value, reader),
+			band: formatLengthBand(band90(estimate), reader),
+		}),
 		origin: basisLabel(estimate.standing, reader),
 	});
 	// A measured span bends every style figure to itself, whatever was said.
 	const fitted =
-		reach.bridgeToGripMm.standing === "measured"
-			? "Fitted to the measured span"
-			: null;
+		reach.bridgeToGripMm.standing === "measured" ? say("pose.fitted") : null;
 	const angle = (label: string, deg: number, isSaid = false) => ({
 		label,
 		value: formatAngle(deg, reader, 0),
 		origin:
-			fitted ??
-			(isSaid ? "Usual for what was answered" : basisLabel("assumed", reader)),
+			fitted ?? (isSaid ? say("pose.answered") : basisLabel("assumed", reader)),
 	});
 	return [
 		{
-			label: "Cue drawn",
+			label: say("pose.number.cue"),
 			value: formatLength(cue.lengthMm, reader),
 			origin: basisLabel(subject.length.basis, reader),
 		},
-		estimated("Bridge hand to grip hand", reach.bridgeToGripMm),
-		estimated("Tip to bridge hand", reach.bridgeLengthMm),
-		estimated("Grip hand to butt end of the cue drawn", behind),
+		estimated(say("pose.number.span"), reach.bridgeToGripMm),
+		estimated(say("pose.number.bridge"), reach.bridgeLengthMm),
+		estimated(say("pose.number.behind"), behind),
 		{
-			label: "Cloth above the floor",
+			label: say("pose.number.cloth"),
 			value: formatLength(pose.clothHeightMm, reader),
 			origin:
 				input.stance.clothHeightMm === undefined
-					? "Middle of the rules of the game"
+					? say("pose.ofRules")
 					: basisLabel("measured", reader),
 		},
 		...(pose.stepMm > 0
 			? [
 					{
-						label: "Step under the feet",
+						label: say("pose.number.step"),
 						value: formatLength(pose.stepMm, reader),
 						origin: basisLabel("derived", reader),
 					},
 				]
 			: []),
 		{
-			label: "Chin above the cue",
+			label: say("pose.number.chin"),
 			value: formatLength(pose.chinAboveCueMm, reader),
 			origin:
 				fitted ??
 				(input.stance.posture === undefined
 					? basisLabel("assumed", reader)
-					: "Usual for what was answered"),
+					: say("pose.answered")),
 		},
 		{
-			label: "Trunk from upright",
+			label: say("pose.number.trunk"),
 			value: formatAngle(a.trunkInclination, reader, 0),
 			origin: basisLabel("derived", reader),
 		},
-		angle("Head from upright", a.headInclination, input.stance.glasses),
+		angle(say("pose.number.head"), a.headInclination, input.stance.glasses),
 		angle(
-			"Shoulder line to the shot",
+			say("pose.number.shoulders"),
 			a.shoulderYaw,
 			input.stance.stance !== undefined,
 		),
-		angle("Bridge elbow", a.bridgeElbow, input.stance.bridgeArm !== undefined),
-		angle("Forearm off the upright", a.forearmTilt),
+		angle(
+			say("pose.number.bridgeElbow"),
+			a.bridgeElbow,
+			input.stance.bridgeArm !== undefined,
+		),
+		angle(say("pose.number.forearm"), a.forearmTilt),
 		{
-			label: "Elbow of the gripping arm",
+			label: say("pose.number.gripElbow"),
 			value: formatAngle(a.gripElbow, reader, 0),
 			origin: basisLabel("derived", reader),
 		},
-		angle("Slope of the cue over the cushion", a.cueElevation),
+		angle(say("pose.number.slope"), a.cueElevation),
 	];
 }
-
-const SHORTFALL_WORDS: Readonly<
-	Record<Shortfall["code"], (value: string, bound: string) => string>
-> = {
-	"chin-below-cue": (value, bound) =>
-		`Standing as high as possible the chin is ${value} above the cue, not ${bound}.`,
-	"chin-above-cue": (value, bound) =>
-		`Bent as far as possible the chin stays ${value} above the cue, not ${bound}.`,
-	"elbow-cannot-rise": (value, bound) =>
-		`For an upright forearm the upper arm would have to be ${value} times as long (${bound} at most).`,
-	"grip-hand-out-of-reach": (value, bound) =>
-		`For the grip hand to reach the cue the arm would have to be ${value} times as long (${bound} at most).`,
-	"neck-at-limit": (value, bound) =>
-		`The neck is bent back ${value}, its limit being ${bound}.`,
-	"span-not-reached": (value, bound) =>
-		`No pose of this body gives the measured ${bound} from hand to hand; the one drawn has ${value}.`,
-};
 
 function shortfallText(
 	{ code, value, bound, unit }: Shortfall,
@@ -233,20 +246,18 @@ function shortfallText(
 			: unit === "deg"
 				? formatAngle(quantity, reader, 0)
 				: formatRatio(quantity, reader);
-	return SHORTFALL_WORDS[code](write(value), write(bound));
+	return reader.say(`pose.shortfall.${code}`, {
+		value: write(value),
+		bound: write(bound),
+	});
 }
 
-function holdText(what: string, hold: Hold, reader: Reader): string {
-	const angle = formatAngle(hold.angleDeg, reader, 0);
-	switch (hold.zone) {
-		case "no-limit-printed":
-			return `${what} ${angle}: no limit of time is printed.`;
-		case "time-limited":
-			return `${what} ${angle}: the longest holding time printed is ${minutesText(hold.longestS ?? 0)}.`;
-		case "past-limit":
-			return `${what} ${angle}: past the limit for holding still.`;
-	}
-}
+const holdText = (what: string, hold: Hold, reader: Reader): string =>
+	reader.say(`pose.hold.${hold.zone}`, {
+		what,
+		angle: formatAngle(hold.angleDeg, reader, 0),
+		time: minutesText(hold.longestS ?? 0),
+	});
 
 /** "1 min 36 s". */
 function minutesText(seconds: number): string {
@@ -255,15 +266,19 @@ function minutesText(seconds: number): string {
 	return minutes === 0 ? `${whole} s` : `${minutes} min ${whole % 60} s`;
 }
 
-/** A sentence that another one already contains is left out. */
-const withoutRepeats = (texts: readonly string[]): string[] =>
-	texts.filter(
+/** A sentence that another one already contains is left out, whom to ask aside. */
+function withoutRepeats(texts: readonly string[], { say }: Reader): string[] {
+	const whomToAsk = say("notice.seeSomebody");
+	const bare = (text: string) =>
+		text.includes(whomToAsk)
+			? text.slice(0, text.indexOf(whomToAsk)).replace(/\.? $/, "")
+			: text;
+	return texts.filter(
 		(text, index) =>
 			!texts.some(
 				(other, at) =>
 					at !== index &&
-					other
-						.toLowerCase()
-						.includes(text.replace(/\.? With pain.*$/, "").toLowerCase()),
+					other.toLowerCase().includes(bare(text).toLowerCase()),
 			),
 	);
+}

@@ -20,6 +20,7 @@ const TIP_POINTS = 11;
 
 /** Tip size against deflection of the cue ball and reach of side spin. */
 export function tipChart(advice: Advice, reader: Reader): ChartModel {
+	const { say } = reader;
 	const game = GAMES[advice.gameId];
 	const [usualLow, usualHigh] = game.usual.tipMm;
 	const ruleMax = game.tipMaxDiameterMm?.value;
@@ -42,20 +43,24 @@ export function tipChart(advice: Advice, reader: Reader): ChartModel {
 	const { squirtDegAtHalf, sideSpinReachRatio } = advice.tipTradeoff;
 	return {
 		id: "tip",
-		title: "Tip size: deflection and side spin",
-		summary: `A ${formatLength(advice.tip.value, reader, "diameter")} tip turns the cue ball about ${formatAngle(squirtDegAtHalf.value, reader)} off line at half a ball radius of side, and reaches a side spin of ${formatRatio(sideSpinReachRatio, reader)} times rolling speed. A bigger tip is heavier at the end and deflects more; a very small one runs out of dome.`,
+		title: say("charts.tip.title"),
+		summary: say("charts.tip.summary", {
+			tip: formatLength(advice.tip.value, reader, "diameter"),
+			angle: formatAngle(squirtDegAtHalf.value, reader),
+			spin: formatRatio(sideSpinReachRatio, reader),
+		}),
 		x: {
-			label: "Tip diameter",
+			label: say("charts.tip.x"),
 			unit: lengthUnit(reader),
 			domain: [length(from), length(to)],
 		},
 		panels: [
 			{
-				label: "Cue-ball deflection, half a radius of side",
+				label: say("charts.tip.deflectionAxis"),
 				unit: "°",
 				lines: [
 					{
-						name: "Deflection",
+						name: say("charts.tip.deflection"),
 						points: rows.map(({ tipDiameterMm, trade }) =>
 							banded(length(tipDiameterMm), trade.squirtDegAtHalf, (v) => v),
 						),
@@ -66,7 +71,7 @@ export function tipChart(advice: Advice, reader: Reader): ChartModel {
 						axis: "x",
 						from: length(usualLow),
 						to: length(usualHigh),
-						label: "Usual for the game",
+						label: say("charts.usualForGame"),
 						kind: "wanted",
 					},
 					...(ruleMax !== undefined && ruleMax < to
@@ -75,7 +80,7 @@ export function tipChart(advice: Advice, reader: Reader): ChartModel {
 									axis: "x",
 									from: length(ruleMax),
 									to: length(to),
-									label: "Above the rule",
+									label: say("charts.tip.aboveRule"),
 									kind: "limit",
 								} as const,
 							]
@@ -83,11 +88,11 @@ export function tipChart(advice: Advice, reader: Reader): ChartModel {
 				],
 			},
 			{
-				label: "Side-spin reach, spin over speed",
+				label: say("charts.tip.reachAxis"),
 				unit: "",
 				lines: [
 					{
-						name: "Side-spin reach",
+						name: say("charts.tip.reach"),
 						points: rows.map(({ tipDiameterMm, trade }) =>
 							banded(length(tipDiameterMm), trade.sideSpinReach, (v) => v),
 						),
@@ -102,9 +107,9 @@ export function tipChart(advice: Advice, reader: Reader): ChartModel {
 		},
 		table: {
 			columns: [
-				"Tip diameter",
-				"Deflection at half a radius",
-				"Side-spin reach",
+				say("charts.tip.x"),
+				say("charts.tip.atHalf"),
+				say("charts.tip.reach"),
 			],
 			rows: thin(rows).map(({ tipDiameterMm, trade }) => [
 				formatLength(tipDiameterMm, reader, "diameter"),

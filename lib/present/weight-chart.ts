@@ -18,6 +18,7 @@ import { formatLength, formatMass, formatMassBand } from "./figures";
 
 /** Wanted weight against the metal it takes and the balance it gives. */
 export function weightChart(advice: Advice, reader: Reader): ChartModel {
+	const { say } = reader;
 	const { design, natural } = advice.build;
 	const naturalBand = band90(natural.massG);
 	const from = outward(
@@ -39,24 +40,32 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 	const { plan } = advice.build;
 	return {
 		id: "weight",
-		title: "Weight: what the wood gives and what is added",
-		summary: `Unweighted, this build weighs ${formatMass(natural.massG.value, reader)} (nine in ten ${formatMassBand(naturalBand, reader)}). ${
-			plan.ok
-				? `At ${formatMass(advice.mass.value, reader)} it takes ${formatMass(plan.value.addedMassG.value, reader, "added")} net and balances ${formatLength(advice.balance.exact, reader)} from the butt end.`
-				: `${formatMass(advice.mass.value, reader)} cannot be built.`
-		} Metal in the butt moves the balance back.`,
+		title: say("charts.weight.title"),
+		summary: say("charts.weight.summary", {
+			natural: formatMass(natural.massG.value, reader),
+			band: formatMassBand(naturalBand, reader),
+			plan: plan.ok
+				? say("charts.weight.takes", {
+						mass: formatMass(advice.mass.value, reader),
+						added: formatMass(plan.value.addedMassG.value, reader, "added"),
+						balance: formatLength(advice.balance.exact, reader),
+					})
+				: say("charts.weight.cannot", {
+						mass: formatMass(advice.mass.value, reader),
+					}),
+		}),
 		x: {
-			label: "Finished weight",
+			label: say("charts.weight.x"),
 			unit: massUnit(reader),
 			domain: [mass(from), mass(to)],
 		},
 		panels: [
 			{
-				label: "Weight to add, net",
+				label: say("charts.weight.add"),
 				unit: massUnit(reader),
 				lines: [
 					{
-						name: "Added weight",
+						name: say("charts.weight.added"),
 						points: plans.map(({ wantedMassG, plan: { addedMassG } }) =>
 							banded(mass(wantedMassG), addedMassG, mass),
 						),
@@ -67,24 +76,24 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 						axis: "x",
 						from: mass(naturalBand.low),
 						to: mass(naturalBand.high),
-						label: "Natural weight",
+						label: say("charts.weight.natural"),
 						kind: "limit",
 					},
 					{
 						axis: "x",
 						from: mass(usual[0]),
 						to: mass(usual[1]),
-						label: "Usual for the game",
+						label: say("charts.usualForGame"),
 						kind: "wanted",
 					},
 				],
 			},
 			{
-				label: "Balance from the butt end",
+				label: say("charts.weight.balanceAxis"),
 				unit: lengthUnit(reader),
 				lines: [
 					{
-						name: "Balance point",
+						name: say("charts.weight.balance"),
 						points: plans.map(
 							({ wantedMassG, plan: { balanceAfterFromButtMm } }) =>
 								banded(mass(wantedMassG), balanceAfterFromButtMm, length),
@@ -96,7 +105,7 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 						axis: "y",
 						from: length(usualBalance.min),
 						to: length(usualBalance.max),
-						label: "Usual",
+						label: say("charts.weight.usual"),
 						kind: "wanted",
 					},
 				],
@@ -108,9 +117,9 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 		},
 		table: {
 			columns: [
-				"Finished weight",
-				"Weight to add, net",
-				"Balance from the butt end",
+				say("charts.weight.x"),
+				say("charts.weight.add"),
+				say("charts.weight.balanceAxis"),
 			],
 			rows: thin(plans).map(({ wantedMassG, plan: p }) => [
 				formatMass(wantedMassG, reader),

@@ -9,7 +9,7 @@ import { lengthChart } from "@/lib/present/length-chart";
 import { tipChart } from "@/lib/present/tip-chart";
 import { weightChart } from "@/lib/present/weight-chart";
 import { MM_PER_INCH } from "@/lib/units/quantity";
-import { METRIC, TRADE } from "@/tests/support/readers";
+import { METRIC, reading, TRADE } from "@/tests/support/readers";
 import { withStature } from "../support/inputs";
 
 const advice = must(
@@ -25,26 +25,29 @@ const marked = (model: ChartModel, panel = 0, index = 0) =>
 	lineAt(line(model, panel, index), model.marker?.x ?? Number.NaN) ??
 	Number.NaN;
 
-describe.each([METRIC, TRADE])("charts in $system", (reader) => {
-	test.each([weightChart, buttChart, lengthChart, tipChart])(
-		"%o has finite lines, a marker inside, a summary and a table",
-		(chart) => {
-			const model = chart(advice, reader);
-			for (const { lines } of model.panels)
-				for (const { points } of lines) {
-					expect(points.length).toBeGreaterThan(5);
-					for (const point of points)
-						expect(Object.values(point).every(Number.isFinite)).toBe(true);
-				}
-			expect(model.marker?.x).toBeGreaterThanOrEqual(model.x.domain[0]);
-			expect(model.marker?.x).toBeLessThanOrEqual(model.x.domain[1]);
-			expect(model.summary).toMatch(/\.$/);
-			for (const row of model.table.rows)
-				expect(row).toHaveLength(model.table.columns.length);
-			expect(model.table.rows.length).toBeGreaterThan(4);
-		},
-	);
-});
+describe.each([METRIC, TRADE, reading("metric", "de")])(
+	"charts in $system, $language",
+	(reader) => {
+		test.each([weightChart, buttChart, lengthChart, tipChart])(
+			"%o has finite lines, a marker inside, a summary and a table",
+			(chart) => {
+				const model = chart(advice, reader);
+				for (const { lines } of model.panels)
+					for (const { points } of lines) {
+						expect(points.length).toBeGreaterThan(5);
+						for (const point of points)
+							expect(Object.values(point).every(Number.isFinite)).toBe(true);
+					}
+				expect(model.marker?.x).toBeGreaterThanOrEqual(model.x.domain[0]);
+				expect(model.marker?.x).toBeLessThanOrEqual(model.x.domain[1]);
+				expect(model.summary).toMatch(/\.$/);
+				for (const row of model.table.rows)
+					expect(row).toHaveLength(model.table.columns.length);
+				expect(model.table.rows.length).toBeGreaterThan(4);
+			},
+		);
+	},
+);
 
 describe("the marker stands where the advice does", () => {
 	test("weight: the metal of the plan, and the balance it gives", () => {

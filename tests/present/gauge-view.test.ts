@@ -12,7 +12,9 @@ import {
 	readingNotices,
 	scaleFromCard,
 } from "@/lib/present/gauge-view";
-import { METRIC, TRADE } from "@/tests/support/readers";
+import { HANDLE_STUDIES } from "@/lib/reference/handles";
+import type { MessageKey } from "@/lib/words/reader";
+import { METRIC, reading, TRADE } from "@/tests/support/readers";
 import { unsaid } from "../support/inputs";
 
 const withReadings = (gripCircleReadingsMm: number[], handLengthMm?: number) =>
@@ -119,4 +121,13 @@ describe("true size", () => {
 			/97\.0%.*print again at 100 %.*99\.0–101\.0 mm/,
 		);
 	});
+});
+
+test("where in a study a figure stands is told as the table has it, and in German otherwise", () => {
+	const GERMAN = reading("metric", "de");
+	for (const { purpose, source, locator } of HANDLE_STUDIES) {
+		const key = `gauge.handles.locator.${purpose}-${source}` as MessageKey;
+		expect(METRIC.say(key)).toBe(locator);
+		expect(GERMAN.say(key)).not.toBe(locator);
+	}
 });

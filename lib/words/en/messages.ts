@@ -3,6 +3,7 @@ import against from "./against.json";
 import agreement from "./agreement.json";
 import caution from "./caution.json";
 import change from "./change.json";
+import charts from "./charts.json";
 import checks from "./checks.json";
 import citation from "./citation.json";
 import coaching from "./coaching.json";
@@ -14,18 +15,22 @@ import cueView from "./cue-view.json";
 import drawing from "./drawing.json";
 import field from "./field.json";
 import figure from "./figure.json";
+import gauge from "./gauge.json";
+import growth from "./growth.json";
 import home from "./home.json";
 import job from "./job.json";
 import jobRefusal from "./job-refusal.json";
 import label from "./label.json";
 import likeMine from "./like-mine.json";
 import locator from "./locator.json";
+import measured from "./measured.json";
 import midSentence from "./mid-sentence.json";
 import notice from "./notice.json";
 import offline from "./offline.json";
 import online from "./online.json";
 import part from "./part.json";
 import players from "./players.json";
+import pose from "./pose.json";
 import problem from "./problem.json";
 import quantity from "./quantity.json";
 import reasons from "./reasons.json";
@@ -85,5 +90,10 @@ export const ENGLISH = {
 	waysOut,
 	likeMine,
 	twoGames,
+	charts,
+	measured,
+	gauge,
+	growth,
+	pose,
 	workshop,
 };
