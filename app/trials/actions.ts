@@ -3,6 +3,7 @@
 import { revalidatePath } from "next/cache";
 import { redirect } from "next/navigation";
 import { z } from "zod";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import {
 	rackCueFieldsSchema,
 	shotChangesSchema,
@@ -99,6 +100,7 @@ export async function keepCue(
 		const added = await addRackCue({ ...fields, requestKey });
 		return { ok: true, revision: added.revision };
 	}
+	const { say } = await readReader();
 	const saved = await changeRackCue({ id, revision, fields });
 	return saved.ok
 		? { ok: true, revision: saved.cue.revision }
@@ -106,8 +108,8 @@ export async function keepCue(
 				ok: false,
 				message:
 					saved.conflict === null
-						? "This cue is no longer there."
-						: "This cue was changed on another device. Load the page again to see it.",
+						? say("trials.form.gone")
+						: say("trials.form.changed"),
 			};
 }
 
@@ -137,13 +139,14 @@ export async function setWish(
 	request: z.input<typeof wishSchema>,
 ): Promise<WishSet> {
 	const { trialNumber, field, answer, requestKey } = wishSchema.parse(request);
+	const { say } = await readReader();
 	const trial = await getTrial(trialNumber);
 	const wish = WISH_OF[field];
 	if (trial === null || wish === null)
-		return { ok: false, message: "There is no such trial or wish." };
+		return { ok: false, message: say("trials.offer.noSuch") };
 	const [latest] = await listFittingsOf(trial.player.id);
 	if (latest === undefined)
-		return { ok: false, message: "The player has no fitting yet." };
+		return { ok: false, message: say("trials.offer.noFitting") };
 	const answered = answerTrial(
 		questionFrom({
 			rack: await listRack(),
@@ -157,8 +160,7 @@ export async function setWish(
 	if (offer === undefined || wishAnswer(field, offer.value) !== answer)
 		return {
 			ok: false,
-			message:
-				"The trials say something else by now. Load the page again, then decide.",
+			message: say("trials.offer.otherNow"),
 		};
 	await applyTrialWish({
 		trialId: trial.id,

@@ -1,13 +1,16 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/button";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { SearchForm } from "@/app/_ui/search-form";
 import { PageHead } from "@/app/_ui/section";
 import { getPlayer } from "@/lib/records/players/loaders";
 import { listTrials } from "@/lib/records/trials/loaders";
 import { TrialList } from "./_parts/trial-list";
 
-export const metadata: Metadata = { title: "Trials" };
+export async function generateMetadata(): Promise<Metadata> {
+	return { title: (await readReader()).say("trials.title") };
+}
 
 const one = (value: string | string[] | undefined) =>
 	Array.isArray(value) ? value[0] : value;
@@ -18,6 +21,7 @@ export default async function TrialsPage({
 }: {
 	searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
+	const { say } = await readReader();
 	const { player: playerId, name, after } = await searchParams;
 	const search = one(name)?.slice(0, 120) ?? "";
 	const id = one(playerId);
@@ -34,8 +38,12 @@ export default async function TrialsPage({
 	return (
 		<>
 			<PageHead
-				title={player === null ? "Trials" : `Trials of ${player.name}`}
-				lead="Two cues at the table, shot by shot, to see what is luck and what is the cue."
+				title={
+					player === null
+						? say("trials.title")
+						: say("trials.of", { name: player.name })
+				}
+				lead={say("trials.lead")}
 				actions={
 					<>
 						<LinkButton
@@ -45,9 +53,9 @@ export default async function TrialsPage({
 								query: player && { player: player.id },
 							}}
 						>
-							Start a trial
+							{say("trials.start")}
 						</LinkButton>
-						<LinkButton href="/trials/rack">The rack of cues</LinkButton>
+						<LinkButton href="/trials/rack">{say("trials.rack")}</LinkButton>
 					</>
 				}
 			/>
@@ -55,7 +63,7 @@ export default async function TrialsPage({
 				<SearchForm
 					action="/trials"
 					name="name"
-					label="Search by player"
+					label={say("trials.search")}
 					value={search}
 				/>
 			)}
@@ -63,8 +71,8 @@ export default async function TrialsPage({
 				<EmptyState
 					title={
 						search === ""
-							? "No trial yet"
-							: `No trial of a player called “${search}”`
+							? say("trials.none")
+							: say("trials.noneCalled", { name: search })
 					}
 				/>
 			) : (
@@ -74,7 +82,7 @@ export default async function TrialsPage({
 				<LinkButton
 					href={{ pathname: "/trials", query: { ...query, after: next } }}
 				>
-					Older trials
+					{say("trials.older")}
 				</LinkButton>
 			)}
 		</>

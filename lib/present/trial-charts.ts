@@ -5,7 +5,7 @@ import { cuesIn, type Shot } from "@/lib/trial/shots";
 import type { Reader } from "@/lib/words/reader";
 import type { ChartModel, ChartPoint } from "./chart-model";
 import { formatNumber, formatPercent } from "./figures";
-import type { NameOf } from "./trial-words";
+import type { NameOf } from "./trial-verdict";
 
 /** Points along a line: the exact intervals are computed anew at each. */
 const MOST_POINTS = 20;
@@ -32,6 +32,7 @@ export function settlingChart(
 	nameOf: NameOf,
 	reader: Reader,
 ): ChartModel | null {
+	const { say } = reader;
 	const whole = analyseTrial({ ...session, cueIds: cuesIn(session.shots) });
 	const surest = [...whole.comparisons].sort(
 		(one, other) => one.luckChance - other.luckChance,
@@ -84,25 +85,31 @@ export function settlingChart(
 	const last = stages.at(-1);
 	return {
 		id: "settling",
-		title: "How the result settled",
-		summary: `After ${formatNumber(most, reader)} shots with each: ${cueIds
-			.map((id) => {
-				const share = last?.cues.find(({ cueId }) => cueId === id)?.share;
-				return share === undefined
-					? ""
-					: `${nameOf(id)} ${formatPercent(share.value, reader)} (${formatPercent(share.low, reader)} to ${formatPercent(share.high, reader)})`;
-			})
-			.join(
-				", ",
-			)}. The bands hold nine in ten; while the difference band spans 0, either cue may be the better.`,
+		title: say("trial.chart.title"),
+		summary: say("trial.chart.summary", {
+			shots: formatNumber(most, reader),
+			shares: cueIds
+				.map((id) => {
+					const share = last?.cues.find(({ cueId }) => cueId === id)?.share;
+					return share === undefined
+						? ""
+						: say("trial.chart.share", {
+								name: nameOf(id),
+								share: formatPercent(share.value, reader),
+								low: formatPercent(share.low, reader),
+								high: formatPercent(share.high, reader),
+							});
+				})
+				.join(", "),
+		}),
 		x: {
-			label: "Shots with each cue",
+			label: say("trial.chart.x"),
 			unit: "",
 			domain: [counts[0] ?? 1, most],
 		},
 		panels: [
 			{
-				label: "Potted, of 100",
+				label: say("trial.chart.potted"),
 				unit: "",
 				lines: cueIds.map((id) => ({
 					name: nameOf(id),
@@ -114,11 +121,11 @@ export function settlingChart(
 				zones: [],
 			},
 			{
-				label: `${one} less ${other}, of 100`,
+				label: say("trial.chart.less", { one, other }),
 				unit: "",
 				lines: [
 					{
-						name: "Difference",
+						name: say("trial.chart.difference"),
 						points: stages.flatMap(({ count, comparison }) =>
 							comparison === undefined
 								? []
@@ -131,7 +138,7 @@ export function settlingChart(
 						axis: "y",
 						from: -hundred(WORTH_HAVING),
 						to: hundred(WORTH_HAVING),
-						label: "Too small to matter",
+						label: say("trial.chart.small"),
 						kind: "wanted",
 					},
 				],
@@ -139,9 +146,9 @@ export function settlingChart(
 		],
 		table: {
 			columns: [
-				"Shots with each",
-				...cueIds.map((id) => `${nameOf(id)}, of 100`),
-				"Difference, of 100",
+				say("trial.chart.each"),
+				...cueIds.map((id) => say("trial.chart.of100", { name: nameOf(id) })),
+				say("trial.chart.of100", { name: say("trial.chart.difference") }),
 			],
 			rows: stages.map(({ count, cues, comparison }) => [
 				formatNumber(count, reader),
@@ -159,4 +166,8 @@ const banded = (
 	share: { value: number; low: number; high: number },
 	reader: Reader,
 ): string =>
-	`${formatNumber(share.value * 100, reader)} (${formatNumber(share.low * 100, reader)} to ${formatNumber(share.high * 100, reader)})`;
+	reader.say("trial.chart.banded", {
+		value: formatNumber(share.value * 100, reader),
+		low: formatNumber(share.low * 100, reader),
+		high: formatNumber(share.high * 100, reader),
+	});

@@ -4,21 +4,20 @@ import { FIELDS } from "@/lib/forms/fields";
 import { WISH_OF, wishAnswer } from "@/lib/forms/trial";
 import { must } from "@/lib/numerics/outcome";
 import { settlingChart } from "@/lib/present/trial-charts";
+import { formatTrialFigure } from "@/lib/present/trial-figures";
+import { methodLines } from "@/lib/present/trial-method";
+import { proposalWords, wishOffer } from "@/lib/present/trial-offers";
 import {
 	chanceWords,
 	comparisonWords,
-	formatTrialFigure,
-	methodLines,
-	proposalWords,
 	sessionWords,
 	trialCautionText,
-	wishOffer,
-} from "@/lib/present/trial-words";
+} from "@/lib/present/trial-verdict";
 import { analyseTrial } from "@/lib/trial/analysis";
 import { answerTrial, type TrialSession } from "@/lib/trial/answer";
 import { TRIAL_FIELDS } from "@/lib/trial/assumptions";
 import type { Shot } from "@/lib/trial/shots";
-import { METRIC, TRADE } from "@/tests/support/readers";
+import { METRIC, reading, TRADE } from "@/tests/support/readers";
 import { RACK, rackCue } from "./support/rack";
 
 const nameOf = (id: string) => id.toUpperCase();
@@ -50,7 +49,7 @@ describe("chances", () => {
 		[1, "more than 99 in 100"],
 		[0, "fewer than 1 in 100"],
 	])("%f is %s: never certain", (chance, words) => {
-		expect(chanceWords(chance)).toBe(words);
+		expect(chanceWords(chance, METRIC)).toBe(words);
 	});
 });
 
@@ -251,4 +250,29 @@ test("figures are written in the reader's units, and the method names every fall
 	expect(methodLines(METRIC).join(" ")).toMatch(
 		/length 75 mm, weight 60 g, butt diameter 3 mm, tip 1.5 mm, balance from the butt end 60 mm/,
 	);
+});
+
+test("the same numbers are said in German", () => {
+	const GERMAN = reading("metric", "de");
+	const from = session(8, 3, 20);
+	const [comparison] = analyseTrial({
+		...from,
+		cueIds: ["a", "b"],
+	}).comparisons;
+	const [first] = must(answerTrial({ rack: RACK, sessions: [] })).proposals;
+	if (first === undefined || comparison === undefined)
+		throw new Error("nothing to say");
+	const said = (reader: typeof METRIC) => [
+		...comparisonWords(comparison, nameOf, reader).lines,
+		...proposalWords(first, nameOf, reader, true).lines,
+		settlingChart(from, nameOf, reader)?.summary ?? "",
+		...methodLines(reader),
+	];
+	const numbersIn = (text: string) =>
+		(text.replaceAll(",", ".").match(/\d+(?:\.\d+)?/g) ?? []).sort();
+	const german = said(GERMAN);
+	for (const [i, text] of said(METRIC).entries()) {
+		expect(german[i]).not.toBe(text);
+		expect(numbersIn(german[i] ?? "")).toEqual(numbersIn(text));
+	}
 });

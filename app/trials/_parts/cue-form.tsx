@@ -15,7 +15,7 @@ import { useReader } from "@/app/_ui/preferences/reader";
 import { newRequestKey } from "@/app/_ui/request-key";
 import { Actions, Columns, Stack } from "@/app/_ui/section";
 import { type RackCueFields, TRIAL_BOUNDS } from "@/lib/forms/trial";
-import { TRIAL_FIELD_LABELS } from "@/lib/present/trial-words";
+import { trialFieldLabel } from "@/lib/present/trial-figures";
 import { TRIAL_FIELDS, type TrialField } from "@/lib/trial/assumptions";
 import { keepCue } from "../actions";
 
@@ -39,14 +39,6 @@ const SPECS: Readonly<Record<TrialField, QuantitySpec>> = {
 	},
 };
 
-const HINTS: Readonly<Record<TrialField, string>> = {
-	lengthMm: "Tip to butt end, ready to play.",
-	massG: "On a kitchen scale, ready to play.",
-	buttDiameterMm: "Over the thickest part.",
-	tipDiameterMm: "Across the ferrule end of the tip.",
-	balanceFromButtMm: "From the butt end to where it rests level on a finger.",
-};
-
 type Texts = Record<TrialField | "name" | "notes", string>;
 
 /** Exact as stored: what is shown rounded elsewhere is not rounded by saving it again. */
@@ -68,6 +60,7 @@ export function CueForm({
 	cue: (RackCueFields & { id: string; revision: number }) | null;
 }) {
 	const reader = useReader();
+	const { say } = reader;
 	const router = useRouter();
 	const [texts, setTexts] = useState(() => textsOf(cue));
 	const [isAsked, setAsked] = useState(false);
@@ -88,7 +81,7 @@ export function CueForm({
 		const typed = read(field);
 		if (!isAsked || typed.ok) return null;
 		return refusedWords(
-			TRIAL_FIELD_LABELS[field],
+			trialFieldLabel(field, reader),
 			typed.refusal,
 			SPECS[field],
 			reader,
@@ -132,9 +125,7 @@ export function CueForm({
 				else revision.current = kept.revision;
 				router.refresh();
 			} catch {
-				setMessage(
-					"The server did not answer. Press again: the same cue is never added twice.",
-				);
+				setMessage(say("trials.form.unreached"));
 			}
 		});
 	};
@@ -143,22 +134,22 @@ export function CueForm({
 		<Stack>
 			<Columns minRem={18}>
 				<TextField
-					label="Name"
-					hint="What is written on it or its place on the rack."
+					label={say("trials.form.name")}
+					hint={say("trials.form.nameHint")}
 					value={texts.name}
 					onChange={put("name")}
 					maxLength={60}
 					error={
 						isAsked && texts.name.trim() === ""
-							? "Name: nothing entered."
+							? say("trials.form.noName")
 							: null
 					}
 				/>
 				{TRIAL_FIELDS.map((field) => (
 					<QuantityField
 						key={field}
-						label={TRIAL_FIELD_LABELS[field]}
-						hint={HINTS[field]}
+						label={trialFieldLabel(field, reader)}
+						hint={say(`trials.form.hint.${field}`)}
 						value={texts[field]}
 						onChange={put(field)}
 						spec={SPECS[field]}
@@ -167,21 +158,21 @@ export function CueForm({
 				))}
 			</Columns>
 			<TextField
-				label="Notes"
+				label={say("trials.form.notes")}
 				value={texts.notes}
 				onChange={put("notes")}
 				rows={2}
 				maxLength={1000}
 			/>
 			{message !== null && (
-				<Notice kind="error" title="Not saved" live>
+				<Notice kind="error" title={say("trials.form.notSaved")} live>
 					{message}
 				</Notice>
 			)}
-			{isSaved && <Notice kind="done" title="Saved" live />}
+			{isSaved && <Notice kind="done" title={say("trials.form.saved")} live />}
 			<Actions>
 				<Button look="main" wide busy={isBusy} onClick={save}>
-					{cue === null ? "Add the cue" : "Save the cue"}
+					{cue === null ? say("trials.form.add") : say("trials.form.save")}
 				</Button>
 			</Actions>
 		</Stack>

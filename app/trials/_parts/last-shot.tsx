@@ -1,18 +1,11 @@
 import { Button } from "@/app/_ui/button";
+import { useReader } from "@/app/_ui/preferences/reader";
 import type { ShotLine, ShotPosition } from "@/lib/trial/shots";
 import type { LoggedShot } from "./pending";
 import styles from "./trial.module.css";
 
-export const LINE_LABELS: Readonly<Record<ShotLine, string>> = {
-	left: "Left",
-	on: "On line",
-	right: "Right",
-};
-export const POSITION_LABELS: Readonly<Record<ShotPosition, string>> = {
-	good: "Good",
-	near: "Near",
-	lost: "Lost",
-};
+const LINES: readonly ShotLine[] = ["left", "on", "right"];
+const POSITIONS: readonly ShotPosition[] = ["good", "near", "lost"];
 
 /** The shot just logged: what may be added to it, and the way to take it back. */
 export function LastShot({
@@ -26,24 +19,31 @@ export function LastShot({
 	onNote: (notes: { line?: ShotLine; position?: ShotPosition }) => void;
 	onUndo: () => void;
 }) {
+	const { say } = useReader();
 	return (
-		<section className={styles.last} aria-label="Last shot">
+		<section className={styles.last} aria-label={say("trials.log.last")}>
 			<div className={styles.lastHead}>
 				<p>
-					Shot {shot.shotNumber + 1}, {name}:{" "}
-					<strong>{shot.isPotted ? "pot" : "miss"}</strong>
+					{say.rich("trials.log.lastShot", {
+						shot: String(shot.shotNumber + 1),
+						name,
+						potted: shot.isPotted ? "yes" : "no",
+						b: (outcome) => <strong>{outcome}</strong>,
+					})}
 				</p>
-				<Button onClick={onUndo}>Undo</Button>
+				<Button onClick={onUndo}>{say("trials.log.undo")}</Button>
 			</div>
 			<Marks
-				legend="Line"
-				labels={LINE_LABELS}
+				legend={say("trials.log.line")}
+				marks={LINES}
+				labelOf={(line) => say(`trials.log.lines.${line}`)}
 				chosen={shot.line}
 				onChoose={(line) => onNote({ line })}
 			/>
 			<Marks
-				legend="Position"
-				labels={POSITION_LABELS}
+				legend={say("trials.log.position")}
+				marks={POSITIONS}
+				labelOf={(position) => say(`trials.log.positions.${position}`)}
 				chosen={shot.position}
 				onChoose={(position) => onNote({ position })}
 			/>
@@ -54,19 +54,21 @@ export function LastShot({
 /** One of three, pressed again to leave it out. */
 function Marks<Mark extends string>({
 	legend,
-	labels,
+	marks,
+	labelOf,
 	chosen,
 	onChoose,
 }: {
 	legend: string;
-	labels: Readonly<Record<Mark, string>>;
+	marks: readonly Mark[];
+	labelOf: (mark: Mark) => string;
 	chosen: Mark | undefined;
 	onChoose: (mark: Mark | undefined) => void;
 }) {
 	return (
 		<fieldset className={styles.marks}>
 			<legend>{legend}</legend>
-			{(Object.keys(labels) as Mark[]).map((mark) => (
+			{marks.map((mark) => (
 				<button
 					key={mark}
 					type="button"
@@ -74,7 +76,7 @@ function Marks<Mark extends string>({
 					aria-pressed={chosen === mark}
 					onClick={() => onChoose(chosen === mark ? undefined : mark)}
 				>
-					{labels[mark]}
+					{labelOf(mark)}
 				</button>
 			))}
 		</fieldset>

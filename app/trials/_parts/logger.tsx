@@ -5,26 +5,20 @@ import { useRef, useState } from "react";
 import { Button, LinkButton } from "@/app/_ui/button";
 import { Dialog, DialogClose } from "@/app/_ui/dialog";
 import { Notice } from "@/app/_ui/notice";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Actions } from "@/app/_ui/section";
 import type { TrialPlan } from "@/lib/forms/trial";
 import { shotsPlanned, slotAt } from "@/lib/trial/order";
+import type { Say } from "@/lib/words/reader";
 import { end } from "../actions";
 import { LastShot } from "./last-shot";
 import type { LoggedShot } from "./pending";
 import styles from "./trial.module.css";
-import { type KeepState, useShots } from "./use-shots";
-
-const STATE_WORDS: Readonly<Record<KeepState, string>> = {
-	saved: "All shots saved",
-	saving: "Saving…",
-	"on-device": "Kept on this device; sent as soon as the server answers",
-	unkept:
-		"Not saved: neither the server nor this device’s storage takes the shots. Keep this page open",
-};
+import { useShots } from "./use-shots";
 
 const OUTCOMES = [
-	{ label: "Pot", isPotted: true, look: styles.pot },
-	{ label: "Miss", isPotted: false, look: styles.miss },
+	{ outcome: "pot", isPotted: true, look: styles.pot },
+	{ outcome: "miss", isPotted: false, look: styles.miss },
 ] as const;
 
 /** A second press sooner than any second shot can be played is the same press. */
@@ -43,6 +37,7 @@ export function Logger({
 	server: readonly LoggedShot[];
 }) {
 	const router = useRouter();
+	const { say } = useReader();
 	const {
 		shots,
 		state,
@@ -82,19 +77,13 @@ export function Logger({
 	return (
 		<div className={styles.desk}>
 			{isDamaged && (
-				<Notice
-					kind="caution"
-					title="Shots kept on this device could not be read"
-				>
-					The shots shown are the ones the server had.
+				<Notice kind="caution" title={say("trials.log.damaged")}>
+					{say("trials.log.damagedAbout")}
 				</Notice>
 			)}
 			{refusedCount > 0 && (
-				<Notice kind="caution" title="Another device logs this trial too" live>
-					{refusedCount === 1
-						? "A press of this device was not taken."
-						: `${refusedCount} presses of this device were not taken.`}{" "}
-					The shots shown are the ones that stand.
+				<Notice kind="caution" title={say("trials.log.other")} live>
+					{say("trials.log.refused", { count: refusedCount })}
 				</Notice>
 			)}
 			{slot !== null && !hasEnded ? (
@@ -103,12 +92,15 @@ export function Logger({
 						plan={plan}
 						letter={slot.letter}
 						before={last?.letter ?? null}
-						words={`Shot ${shots.length + 1} of ${planned}`}
+						words={say("trials.log.shotOf", {
+							shot: String(shots.length + 1),
+							planned: String(planned),
+						})}
 					/>
 					<div className={styles.outcome}>
-						{OUTCOMES.map(({ label, isPotted, look }) => (
+						{OUTCOMES.map(({ outcome, isPotted, look }) => (
 							<button
-								key={label}
+								key={outcome}
 								type="button"
 								className={`${styles.big} ${look}`}
 								onClick={(event) => press(isPotted, event.timeStamp)}
@@ -117,7 +109,7 @@ export function Logger({
 									if (event.repeat) event.preventDefault();
 								}}
 							>
-								{label}
+								{say(`trials.log.${outcome}`)}
 							</button>
 						))}
 					</div>
@@ -125,23 +117,21 @@ export function Logger({
 			) : (
 				<Notice
 					kind="done"
-					title={hasEnded ? "The trial has ended" : "All planned shots are in"}
+					title={hasEnded ? say("trials.log.ended") : say("trials.log.allIn")}
 				>
-					{hasEnded
-						? "No further shot is taken."
-						: "End the trial to see what it says."}
+					{hasEnded ? say("trials.log.noFurther") : say("trials.log.endToSee")}
 				</Notice>
 			)}
 			<progress
 				className={styles.progress}
 				value={shots.length}
 				max={planned}
-				aria-label="Shots logged"
+				aria-label={say("trials.log.progress")}
 			/>
 			{last !== undefined && !hasEnded && (
 				<LastShot
 					shot={last}
-					name={nameOf(plan, last.letter)}
+					name={nameOf(plan, last.letter, say)}
 					onNote={note}
 					onUndo={() => {
 						pressed.current = Number.NEGATIVE_INFINITY;
@@ -150,35 +140,42 @@ export function Logger({
 				/>
 			)}
 			<p className={styles.state} role="status">
-				{shots.length} of {planned} logged. {STATE_WORDS[state]}.
+				{say("trials.log.logged", {
+					shots: String(shots.length),
+					planned: String(planned),
+					state: say(`trials.log.state.${state}`),
+				})}
 			</p>
 			{failed && (
-				<Notice kind="error" title="Not ended" live>
-					The server did not answer. The shots are kept; end it again when it is
-					back.
+				<Notice kind="error" title={say("trials.log.notEnded")} live>
+					{say("trials.log.notEndedAbout")}
 				</Notice>
 			)}
 			<Actions>
 				{hasEnded ? (
 					<LinkButton look="main" href={`/trials/${trialNumber}/results`}>
-						See the results
+						{say("trials.log.seeResults")}
 					</LinkButton>
 				) : slot === null ? (
 					<Button look="main" wide busy={isEnding} onClick={finish}>
-						End the trial and see the results
+						{say("trials.log.endAndSee")}
 					</Button>
 				) : (
 					<Dialog
-						trigger={<Button busy={isEnding}>End the trial</Button>}
-						title="End the trial now?"
-						description={`${shots.length} of ${planned} planned shots are in. No shot can be added afterwards${plan.isHidden ? ", and the player learns which cue was which" : ""}.`}
+						trigger={<Button busy={isEnding}>{say("trials.log.end")}</Button>}
+						title={say("trials.log.endNow")}
+						description={say("trials.log.endAbout", {
+							shots: String(shots.length),
+							planned: String(planned),
+							hidden: plan.isHidden ? "yes" : "no",
+						})}
 					>
 						<Actions>
-							<DialogClose render={<Button>Go on shooting</Button>} />
+							<DialogClose render={<Button>{say("trials.log.goOn")}</Button>} />
 							<DialogClose
 								render={
 									<Button look="risky" onClick={finish}>
-										End it
+										{say("trials.log.endIt")}
 									</Button>
 								}
 							/>
@@ -187,7 +184,7 @@ export function Logger({
 				)}
 				{!plan.isHidden && shots.length > 0 && !hasEnded && (
 					<LinkButton look="quiet" href={`/trials/${trialNumber}/results`}>
-						Results so far
+						{say("trials.log.soFar")}
 					</LinkButton>
 				)}
 			</Actions>
@@ -196,10 +193,11 @@ export function Logger({
 	);
 }
 
-const nameOf = (plan: TrialPlan, letter: string): string =>
-	plan.isHidden
-		? `Cue ${letter}`
-		: (plan.cues.find((cue) => cue.letter === letter)?.name ?? `Cue ${letter}`);
+const nameOf = (plan: TrialPlan, letter: string, say: Say): string =>
+	(plan.isHidden
+		? undefined
+		: plan.cues.find((cue) => cue.letter === letter)?.name) ??
+	say("trials.cue", { letter });
 
 function NextCue({
 	plan,
@@ -213,6 +211,7 @@ function NextCue({
 	before: string | null;
 	words: string;
 }) {
+	const { say } = useReader();
 	const isChange = before !== null && before !== letter;
 	return (
 		<div className={styles.next} aria-live="polite">
@@ -221,12 +220,12 @@ function NextCue({
 				{/* Always a line, so that the buttons below never move under a thumb. */}
 				<span className={styles.change}>
 					{before === null
-						? "Begin with "
+						? say("trials.log.begin")
 						: isChange
-							? "Change to "
-							: "Stay with "}
+							? say("trials.log.change")
+							: say("trials.log.stay")}{" "}
 				</span>
-				{nameOf(plan, letter)}
+				{nameOf(plan, letter, say)}
 			</p>
 		</div>
 	);
@@ -234,16 +233,15 @@ function NextCue({
 
 /** Which letter is which cue, for the one who hands them over. */
 function Key({ plan }: { plan: TrialPlan }) {
+	const { say } = useReader();
 	return (
 		<details className={styles.key}>
-			<summary>For the coach only: which cue is which</summary>
+			<summary>{say("trials.log.coachOnly")}</summary>
 			<ul>
 				{[...plan.cues]
 					.sort((one, other) => (one.letter < other.letter ? -1 : 1))
 					.map(({ letter, name }) => (
-						<li key={letter}>
-							Cue {letter}: {name}
-						</li>
+						<li key={letter}>{say("trials.keyOf", { letter, name })}</li>
 					))}
 			</ul>
 		</details>

@@ -1,6 +1,6 @@
 import { LinkButton } from "@/app/_ui/button";
 import { Section } from "@/app/_ui/section";
-import { proposalWords } from "@/lib/present/trial-words";
+import { proposalWords } from "@/lib/present/trial-offers";
 import type { TrialAnswer } from "@/lib/trial/answer";
 import type { RackCue } from "@/lib/trial/preference";
 import type { Reader } from "@/lib/words/reader";
@@ -28,11 +28,11 @@ export function NextPair({
 	);
 	return (
 		<Section
-			title="What to try next"
+			title={reader.say("trials.next")}
 			lead={title}
 			actions={
 				<LinkButton href={`/trials/new?player=${playerId}`}>
-					Start that trial
+					{reader.say("trials.startThat")}
 				</LinkButton>
 			}
 		>

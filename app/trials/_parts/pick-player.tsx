@@ -4,6 +4,7 @@ import { useRouter } from "next/navigation";
 import { useState, useTransition } from "react";
 import { Button, LinkButton } from "@/app/_ui/button";
 import { SelectField } from "@/app/_ui/fields/select-field";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Actions, Card, Stack } from "@/app/_ui/section";
 
 /** A trial is of a player who is recorded; a new one comes in with a fitting. */
@@ -13,11 +14,12 @@ export function PickPlayer({
 	entries: readonly { id: string; label: string; detail?: string }[];
 }) {
 	const router = useRouter();
+	const { say } = useReader();
 	const [playerId, setPlayerId] = useState("");
 	const [error, setError] = useState<string | null>(null);
 	const [isBusy, startTransition] = useTransition();
 	const go = () => {
-		if (playerId === "") setError("Player: pick one.");
+		if (playerId === "") setError(say("trials.pickOne"));
 		else
 			startTransition(() =>
 				router.push(`/trials/new?player=${encodeURIComponent(playerId)}`),
@@ -27,24 +29,29 @@ export function PickPlayer({
 		<Card>
 			<Stack>
 				<SelectField
-					label="Player"
+					label={say("trials.player")}
 					value={playerId}
 					options={entries.map(({ id, label, detail }) => ({
 						value: id,
-						label: detail === undefined ? label : `${label} (${detail})`,
+						label:
+							detail === undefined
+								? label
+								: say("trials.withDetail", { name: label, detail }),
 					}))}
 					onChange={(next) => {
 						setPlayerId(next);
 						setError(null);
 					}}
-					unsure="Pick a player"
+					unsure={say("trials.pick")}
 					error={error}
 				/>
 				<Actions>
 					<Button look="main" wide busy={isBusy} onClick={go}>
-						Next: the cues
+						{say("trials.nextCues")}
 					</Button>
-					<LinkButton href="/fittings/new">A new player</LinkButton>
+					<LinkButton href="/fittings/new">
+						{say("trials.newPlayer")}
+					</LinkButton>
 				</Actions>
 			</Stack>
 		</Card>

@@ -10,7 +10,7 @@ import {
 	type NameOf,
 	sessionWords,
 	trialCautionText,
-} from "@/lib/present/trial-words";
+} from "@/lib/present/trial-verdict";
 import type { CueResult, TrialAnalysis, Verdict } from "@/lib/trial/analysis";
 import type { TrialSession } from "@/lib/trial/answer";
 import type { Reader } from "@/lib/words/reader";
@@ -35,14 +35,15 @@ export function Findings({
 	names: Readonly<Record<string, string>>;
 	reader: Reader;
 }) {
+	const { say } = reader;
 	const nameOf: NameOf = (id) => names[id] ?? id;
 	const chart = settlingChart(session, nameOf, reader);
 	const effects = sessionWords(analysis.session, reader);
 	return (
 		<>
-			<Section title="What it says">
+			<Section title={say("trials.findings.title")}>
 				{analysis.comparisons.length === 0 && (
-					<p>Only one cue has been shot with so far.</p>
+					<p>{say("trials.findings.onlyOne")}</p>
 				)}
 				{analysis.comparisons.map((comparison) => {
 					const { headline, lines } = comparisonWords(
@@ -62,7 +63,7 @@ export function Findings({
 					);
 				})}
 				{analysis.cautions.length > 0 && (
-					<Notice kind="caution" title="To know before deciding">
+					<Notice kind="caution" title={say("trials.findings.cautions")}>
 						<ul className={styles.list}>
 							{analysis.cautions.map((caution) => (
 								<li key={caution.code}>{trialCautionText(caution, reader)}</li>
@@ -74,8 +75,8 @@ export function Findings({
 			{chart !== null && <Chart model={chart} heading="h2" />}
 			{effects.length > 0 && (
 				<Section
-					title="The session itself"
-					lead="Whatever the cue. The balanced order spreads these over the cues alike."
+					title={say("trials.findings.session")}
+					lead={say("trials.findings.sessionLead")}
 				>
 					<ul className={styles.list}>
 						{effects.map((line) => (
@@ -91,22 +92,28 @@ export function Findings({
 const share = (value: { low: number; high: number }, reader: Reader): string =>
 	`${formatNumber(value.low * 100, reader)}–${formatPercent(value.high, reader)}`;
 
-function columnsFor(cues: readonly CueResult[]): Column[] {
+function columnsFor(cues: readonly CueResult[], { say }: Reader): Column[] {
 	const hasLine = cues.some(({ line }) => line !== null);
 	const hasPosition = cues.some(({ position }) => position !== null);
 	return [
-		{ key: "name", label: "Cue" },
-		{ key: "pots", label: "Potted", numeric: true },
-		{ key: "share", label: "Share", numeric: true },
-		{ key: "band", label: "Nine in ten", numeric: true },
+		{ key: "name", label: say("trials.table.cue") },
+		{ key: "pots", label: say("trials.table.potted"), numeric: true },
+		{ key: "share", label: say("trials.table.share"), numeric: true },
+		{ key: "band", label: say("trials.table.band"), numeric: true },
 		...(hasLine
 			? [
-					{ key: "line", label: "On line", numeric: true },
-					{ key: "sides", label: "Left · right", numeric: true },
+					{ key: "line", label: say("trials.table.line"), numeric: true },
+					{ key: "sides", label: say("trials.table.sides"), numeric: true },
 				]
 			: []),
 		...(hasPosition
-			? [{ key: "position", label: "Position, 0 to 1", numeric: true }]
+			? [
+					{
+						key: "position",
+						label: say("trials.table.position"),
+						numeric: true,
+					},
+				]
 			: []),
 	];
 }
@@ -121,6 +128,9 @@ export function CueTable({
 	nameOf: NameOf;
 	reader: Reader;
 }) {
+	const { say } = reader;
+	const of = (some: number, all: number) =>
+		say("trials.table.of", { some: String(some), all: String(all) });
 	const leans = analysis.cues.filter(
 		({ line }) => line !== null && line.leanLuckChance < 0.05,
 	);
@@ -131,28 +141,42 @@ export function CueTable({
 				...(line === null
 					? []
 					: [
-							`On line, ${one} against ${other}: ${formatNumber(line.value * 100, reader)} in 100 (nine in ten ${formatNumber(line.low * 100, reader)} to ${formatNumber(line.high * 100, reader)}); by luck in ${chanceWords(line.luckChance)}.`,
+							say("trials.table.lineAgainst", {
+								one: one ?? "",
+								other: other ?? "",
+								value: formatNumber(line.value * 100, reader),
+								low: formatNumber(line.low * 100, reader),
+								high: formatNumber(line.high * 100, reader),
+								chance: chanceWords(line.luckChance, reader),
+							}),
 						]),
 				...(position === null
 					? []
 					: [
-							`Position, ${one} against ${other}: ${formatNumber(position.value, reader, 2)} (nine in ten ${formatNumber(position.low, reader, 2)} to ${formatNumber(position.high, reader, 2)}); by luck in ${chanceWords(position.luckChance)}.`,
+							say("trials.table.positionAgainst", {
+								one: one ?? "",
+								other: other ?? "",
+								value: formatNumber(position.value, reader, 2),
+								low: formatNumber(position.low, reader, 2),
+								high: formatNumber(position.high, reader, 2),
+								chance: chanceWords(position.luckChance, reader),
+							}),
 						]),
 			];
 		},
 	);
 	return (
-		<Section title="Cue by cue">
+		<Section title={say("trials.table.title")}>
 			<DataTable
-				caption="Cue by cue"
+				caption={say("trials.table.title")}
 				captionHidden
-				columns={columnsFor(analysis.cues)}
+				columns={columnsFor(analysis.cues, reader)}
 				rows={analysis.cues.map(({ cueId, pots, shots, ...cue }) => ({
 					name: nameOf(cueId),
-					pots: `${pots} of ${shots}`,
+					pots: of(pots, shots),
 					share: shots === 0 ? "—" : formatPercent(pots / shots, reader),
 					band: shots === 0 ? "—" : share(cue.share, reader),
-					line: cue.line === null ? "—" : `${cue.line.on} of ${cue.line.shots}`,
+					line: cue.line === null ? "—" : of(cue.line.on, cue.line.shots),
 					sides:
 						cue.line === null ? "—" : `${cue.line.left} · ${cue.line.right}`,
 					position:
@@ -168,9 +192,11 @@ export function CueTable({
 					))}
 					{leans.map(({ cueId, line }) => (
 						<li key={cueId}>
-							With {nameOf(cueId)} the misses lean to the{" "}
-							{(line?.left ?? 0) > (line?.right ?? 0) ? "left" : "right"}; by
-							luck in {chanceWords(line?.leanLuckChance ?? 1)}.
+							{say("trials.table.leans", {
+								name: nameOf(cueId),
+								side: (line?.left ?? 0) > (line?.right ?? 0) ? "left" : "right",
+								chance: chanceWords(line?.leanLuckChance ?? 1, reader),
+							})}
 						</li>
 					))}
 				</ul>

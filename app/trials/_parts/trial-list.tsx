@@ -6,14 +6,6 @@ import { formatDay } from "@/lib/present/dates";
 import type { TrialSummary } from "@/lib/records/trials/data";
 import { shotsPlanned } from "@/lib/trial/order";
 
-const COLUMNS = [
-	{ key: "player", label: "Player" },
-	{ key: "number", label: "Trial", numeric: true },
-	{ key: "cues", label: "Cues" },
-	{ key: "shots", label: "Shots" },
-	{ key: "begun", label: "Begun" },
-] as const;
-
 /** Trials as a table that leads to the table or to the results. */
 export async function TrialList({
 	trials,
@@ -21,11 +13,18 @@ export async function TrialList({
 	trials: readonly TrialSummary[];
 }) {
 	const reader = await readReader();
+	const { say } = reader;
 	return (
 		<DataTable
-			caption="Trials"
+			caption={say("trials.title")}
 			captionHidden
-			columns={COLUMNS}
+			columns={[
+				{ key: "player", label: say("trials.column.player") },
+				{ key: "number", label: say("trials.column.number"), numeric: true },
+				{ key: "cues", label: say("trials.column.cues") },
+				{ key: "shots", label: say("trials.column.shots") },
+				{ key: "begun", label: say("trials.column.begun") },
+			]}
 			rows={trials.map(
 				({ number, player, isDemo, plan, shotCount, createdAt, endedAt }) => ({
 					player: (
@@ -45,9 +44,12 @@ export async function TrialList({
 					number,
 					cues:
 						plan.isHidden && endedAt === null
-							? `${plan.cues.length} cues, hidden`
+							? say("trials.hidden", { count: String(plan.cues.length) })
 							: plan.cues.map(({ name }) => name).join("; "),
-					shots: `${shotCount} of ${shotsPlanned(plan)}${endedAt === null ? ", running" : ""}`,
+					shots: say(endedAt === null ? "trials.running" : "trials.shotsOf", {
+						shots: String(shotCount),
+						planned: String(shotsPlanned(plan)),
+					}),
 					begun: formatDay(createdAt, reader),
 				}),
 			)}

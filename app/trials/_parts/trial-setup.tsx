@@ -4,10 +4,11 @@ import { useRef, useState, useTransition } from "react";
 import { Button } from "@/app/_ui/button";
 import { ChecksField, ChoiceField } from "@/app/_ui/fields/choice-field";
 import { Notice } from "@/app/_ui/notice";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { newRequestKey } from "@/app/_ui/request-key";
 import { Actions, Columns, Section, Stack } from "@/app/_ui/section";
 import { startTrialSchema } from "@/lib/forms/trial";
-import type { ProposalWords } from "@/lib/present/trial-words";
+import type { ProposalWords } from "@/lib/present/trial-offers";
 import { CUES_IN_TRIAL, roundsToBalance } from "@/lib/trial/order";
 import { begin } from "../actions";
 import styles from "./trial.module.css";
@@ -31,6 +32,7 @@ export function TrialSetup({
 	cues: readonly { id: string; name: string; figures: string }[];
 	proposals: readonly Proposal[];
 }) {
+	const { say } = useReader();
 	const [choice, setChoice] = useState(proposals.length > 0 ? "0" : OWN);
 	const [own, setOwn] = useState<string[]>([]);
 	const proposed = proposals[Number(choice)];
@@ -47,6 +49,10 @@ export function TrialSetup({
 	const rounds = Math.ceil(shotsEach / Number(perTurn));
 	const all = rounds * Number(perTurn) * Math.max(cueIds.length, 2);
 	const unbalanced = rounds % roundsToBalance(Math.max(cueIds.length, 2)) !== 0;
+	const makes = say("trials.setup.makes", {
+		rounds: String(rounds),
+		shots: String(all),
+	});
 	const changed = <T,>(put: (value: T) => void) => {
 		return (value: T) => {
 			put(value);
@@ -65,7 +71,11 @@ export function TrialSetup({
 		});
 		if (!parsed.success) {
 			setMessages([
-				`Cues: ${cueIds.length} chosen; a trial takes ${CUES_IN_TRIAL.min} to ${CUES_IN_TRIAL.max}.`,
+				say("trials.setup.count", {
+					count: String(cueIds.length),
+					min: String(CUES_IN_TRIAL.min),
+					max: String(CUES_IN_TRIAL.max),
+				}),
 			]);
 			return;
 		}
@@ -82,27 +92,25 @@ export function TrialSetup({
 					String(cause.digest).startsWith("NEXT_REDIRECT")
 				)
 					throw cause;
-				setMessages([
-					"The server did not answer. Press again: the same trial is never started twice.",
-				]);
+				setMessages([say("trials.setup.unreached")]);
 			}
 		});
 	};
 
 	return (
 		<Stack>
-			<Section title="Which cues" card>
+			<Section title={say("trials.setup.which")} card>
 				<ChoiceField
-					label="The pairs that teach most"
-					hint="Computed from the figures of the rack, the advice for this player and the trials so far."
+					label={say("trials.setup.pairs")}
+					hint={say("trials.setup.pairsHint")}
 					value={choice}
 					options={[
 						...proposals.map(({ title }, i) => ({
 							value: String(i),
 							label: title,
-							hint: i === 0 ? "Teaches most" : undefined,
+							hint: i === 0 ? say("trials.setup.most") : undefined,
 						})),
-						{ value: OWN, label: "Choose the cues yourself" },
+						{ value: OWN, label: say("trials.setup.own") },
 					]}
 					onChange={changed(setChoice)}
 					unsure={null}
@@ -115,8 +123,11 @@ export function TrialSetup({
 					</ul>
 				) : (
 					<ChecksField
-						label="Cues"
-						hint={`${CUES_IN_TRIAL.min} to ${CUES_IN_TRIAL.max}; two at a time teach most for the shots made.`}
+						label={say("trials.setup.cues")}
+						hint={say("trials.setup.cuesHint", {
+							min: String(CUES_IN_TRIAL.min),
+							max: String(CUES_IN_TRIAL.max),
+						})}
 						values={own}
 						options={cues.map(({ id, name, figures }) => ({
 							value: id,
@@ -127,57 +138,62 @@ export function TrialSetup({
 					/>
 				)}
 			</Section>
-			<Section title="How" card>
+			<Section title={say("trials.setup.how")} card>
 				<Columns minRem={20}>
 					<ChoiceField
-						label="Shots with each cue"
+						label={say("trials.setup.shots")}
 						value={shots}
 						options={SHOTS_EACH.map((value) => ({ value, label: value }))}
 						onChange={changed(setShots)}
 						unsure={
 							proposed === undefined
-								? "As usual: 20"
-								: `As proposed: ${proposed.shotsEach}`
+								? say("trials.setup.usual")
+								: say("trials.setup.proposed", {
+										shots: String(proposed.shotsEach),
+									})
 						}
 					/>
 					<ChoiceField
-						label="Shots before the cue is changed"
-						hint="Few shots a turn spread warm-up and tiring evenly."
+						label={say("trials.setup.turn")}
+						hint={say("trials.setup.turnHint")}
 						value={perTurn}
 						options={PER_TURN.map((value) => ({ value, label: value }))}
 						onChange={changed(setPerTurn)}
 						unsure={null}
 					/>
 					<ChoiceField
-						label="The same shots set up for each cue"
-						hint="Then cues are compared shot by shot, and fewer shots settle it."
+						label={say("trials.setup.same")}
+						hint={say("trials.setup.sameHint")}
 						value={pairs}
 						options={[
-							{ value: "yes", label: "Yes" },
-							{ value: "no", label: "No, as the balls lie" },
+							{ value: "yes", label: say("trials.setup.yes") },
+							{ value: "no", label: say("trials.setup.asTheyLie") },
 						]}
 						onChange={changed(setPairs)}
 						unsure={null}
 					/>
 					<ChoiceField
-						label="Hide from the player which cue is which"
-						hint="Cues go by letters until the trial ends; wrap the butts."
+						label={say("trials.setup.hide")}
+						hint={say("trials.setup.hideHint")}
 						value={hidden}
 						options={[
-							{ value: "yes", label: "Yes" },
-							{ value: "no", label: "No" },
+							{ value: "yes", label: say("trials.setup.yes") },
+							{ value: "no", label: say("trials.setup.no") },
 						]}
 						onChange={changed(setHidden)}
 						unsure={null}
 					/>
 				</Columns>
 				<p aria-live="polite">
-					That makes {rounds} rounds and {all} shots in all.
-					{unbalanced &&
-						` The order is fully even after every ${roundsToBalance(Math.max(cueIds.length, 2))} rounds; this one comes close.`}
+					{unbalanced
+						? say("trials.setup.uneven", {
+								sentence: makes,
+								rounds: String(roundsToBalance(Math.max(cueIds.length, 2))),
+							})
+						: makes}
 				</p>
 				{messages.length > 0 && (
-					<Notice kind="error" title="Not started" live>
+					<Notice kind="error" title={say("trials.setup.notStarted")} live>
 						{messages.map((message) => (
 							<p key={message}>{message}</p>
 						))}
@@ -185,7 +201,7 @@ export function TrialSetup({
 				)}
 				<Actions>
 					<Button look="main" wide busy={isBusy} onClick={start}>
-						Start shooting
+						{say("trials.setup.begin")}
 					</Button>
 				</Actions>
 			</Section>

@@ -4,11 +4,10 @@ import { useRouter } from "next/navigation";
 import { useRef, useState, useTransition } from "react";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { newRequestKey } from "@/app/_ui/request-key";
 import type { TrialField } from "@/lib/trial/assumptions";
 import { putWishBack, setWish } from "../actions";
-
-const UNREACHED = "The server did not answer. Press again; it happens once.";
 
 /** Takes one offered figure as a wish. Pressed twice it is taken once. */
 export function TakeWish({
@@ -23,6 +22,7 @@ export function TakeWish({
 	label: string;
 }) {
 	const router = useRouter();
+	const { say } = useReader();
 	const [message, setMessage] = useState<string | null>(null);
 	const [isBusy, startTransition] = useTransition();
 	const requestKey = useRef<string | null>(null);
@@ -46,7 +46,7 @@ export function TakeWish({
 							if (!set.ok) setMessage(set.message);
 							router.refresh();
 						} catch {
-							setMessage(UNREACHED);
+							setMessage(say("trials.offer.unreached"));
 						}
 					});
 				}}
@@ -54,7 +54,7 @@ export function TakeWish({
 				{label}
 			</Button>
 			{message !== null && (
-				<Notice kind="error" title="Not taken" live>
+				<Notice kind="error" title={say("trials.offer.notTaken")} live>
 					{message}
 				</Notice>
 			)}
@@ -71,6 +71,7 @@ export function PutBack({
 	trialNumber: number;
 }) {
 	const router = useRouter();
+	const { say } = useReader();
 	const [message, setMessage] = useState<string | null>(null);
 	const [isBusy, startTransition] = useTransition();
 	return (
@@ -85,20 +86,22 @@ export function PutBack({
 								setMessage(
 									reverted.ok
 										? null
-										: `The wish was changed since, to ${reverted.standsNow ?? "left open"}; it stays as it is.`,
+										: say("trials.offer.changedSince", {
+												value: reverted.standsNow ?? say("trials.offer.open"),
+											}),
 								);
 								router.refresh();
 							} catch {
-								setMessage(UNREACHED);
+								setMessage(say("trials.offer.unreached"));
 							}
 						})
 					}
 				>
-					Put it back
+					{say("trials.offer.putBack")}
 				</Button>
 			</div>
 			{message !== null && (
-				<Notice kind="caution" title="Not put back" live>
+				<Notice kind="caution" title={say("trials.offer.notPutBack")} live>
 					{message}
 				</Notice>
 			)}

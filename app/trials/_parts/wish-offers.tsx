@@ -4,7 +4,7 @@ import type { FieldName } from "@/lib/forms/fields";
 import { WISH_OF } from "@/lib/forms/trial";
 import { formatDay } from "@/lib/present/dates";
 import { fieldLabel } from "@/lib/present/labels";
-import { wishOffer } from "@/lib/present/trial-words";
+import { wishOffer } from "@/lib/present/trial-offers";
 import type { FittingSummary } from "@/lib/records/fittings/data";
 import type { TrialRecord } from "@/lib/records/trials/data";
 import type { WishUpdate } from "@/lib/trial/wish-update";
@@ -24,6 +24,7 @@ export function WishOffers({
 	updates: readonly WishUpdate[];
 	reader: Reader;
 }) {
+	const { say } = reader;
 	const standing = trial.wishes.filter(({ revertedAt }) => revertedAt === null);
 	const offers = updates.map((update) => wishOffer(update, reader));
 	return (
@@ -32,40 +33,45 @@ export function WishOffers({
 				<Notice
 					key={wish.id}
 					kind="done"
-					title={`${fieldLabel(wish.field as FieldName, reader)} is set to ${wish.after}`}
+					title={say("trials.offer.set", {
+						field: fieldLabel(wish.field as FieldName, reader),
+						value: wish.after,
+					})}
 				>
 					<p>
-						In{" "}
-						<Link href={`/fittings/${wish.fitting.number}/recommendation`}>
-							fitting {wish.fitting.number}
-						</Link>
-						, {formatDay(wish.appliedAt, reader)}. Before:{" "}
-						{wish.before ?? "left open"}.
+						{say.rich("trials.offer.where", {
+							number: String(wish.fitting.number),
+							date: formatDay(wish.appliedAt, reader),
+							before: wish.before ?? say("trials.offer.open"),
+							fitting: (words) => (
+								<Link href={`/fittings/${wish.fitting.number}/recommendation`}>
+									{words}
+								</Link>
+							),
+						})}
 					</p>
 					<PutBack wishId={wish.id} trialNumber={trial.number} />
 				</Notice>
 			))}
-			{offers.length === 0 && (
-				<p>
-					Nothing yet: too few shots, or the cues tried are alike in what
-					counts.
-				</p>
-			)}
+			{offers.length === 0 && <p>{say("trials.offer.nothing")}</p>}
 			<div className={styles.offers}>
 				{offers.map((offer) => (
 					<article className={styles.offer} key={offer.field}>
 						<h3>{offer.label}</h3>
 						<p className={styles.offerValue}>{offer.value}</p>
-						<p>Nine in ten: {offer.band}</p>
+						<p>{say("trials.offer.band", { band: offer.band })}</p>
 						<p className={styles.soft}>{offer.sentence}</p>
 						{offer.answer === null ? (
 							<p>{offer.whyNot}</p>
 						) : fitting === null ? (
 							<p>
-								<Link href={`/fittings/new?player=${trial.player.id}`}>
-									Start a fitting
-								</Link>{" "}
-								to take it as a wish.
+								{say.rich("trials.offer.start", {
+									fitting: (words) => (
+										<Link href={`/fittings/new?player=${trial.player.id}`}>
+											{words}
+										</Link>
+									),
+								})}
 							</p>
 						) : standing.some(
 								(wish) =>
@@ -73,13 +79,16 @@ export function WishOffers({
 									wish.after === offer.answer &&
 									wish.fitting.id === fitting.id,
 							) ? (
-							<p>Taken.</p>
+							<p>{say("trials.offer.taken")}</p>
 						) : (
 							<TakeWish
 								trialNumber={trial.number}
 								field={offer.field}
 								answer={offer.answer}
-								label={`Wish for ${offer.value} in fitting ${fitting.number}`}
+								label={say("trials.offer.wish", {
+									value: offer.value,
+									number: String(fitting.number),
+								})}
 							/>
 						)}
 					</article>

@@ -5,13 +5,16 @@ import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead } from "@/app/_ui/section";
 import { refusalView } from "@/lib/present/notices";
 import { ageWords } from "@/lib/present/players";
-import { figuresLine, proposalWords } from "@/lib/present/trial-words";
+import { figuresLine } from "@/lib/present/trial-figures";
+import { proposalWords } from "@/lib/present/trial-offers";
 import { getPlayer, listPlayers } from "@/lib/records/players/loaders";
 import { playerTrials } from "../_parts/loaders";
 import { PickPlayer } from "../_parts/pick-player";
 import { TrialSetup } from "../_parts/trial-setup";
 
-export const metadata: Metadata = { title: "Start a trial" };
+export async function generateMetadata(): Promise<Metadata> {
+	return { title: (await readReader()).say("trials.start") };
+}
 
 /** Enough to pick from on the device. */
 const OFFERED = 200;
@@ -23,13 +26,14 @@ export default async function NewTrialPage({
 	searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
 	const reader = await readReader();
+	const { say } = reader;
 	const { player: asked } = await searchParams;
 	const player = typeof asked === "string" ? await getPlayer(asked) : null;
 	if (player === null) {
 		const { players } = await listPlayers({ limit: OFFERED });
 		return (
 			<>
-				<PageHead title="Start a trial" lead="Pick the player." />
+				<PageHead title={say("trials.start")} lead={say("trials.pickLead")} />
 				<PickPlayer
 					entries={players.map(({ id, name, birthDate, isDemo }) => ({
 						id,
@@ -37,7 +41,7 @@ export default async function NewTrialPage({
 						detail:
 							[
 								birthDate && ageWords(birthDate, new Date(), reader),
-								isDemo && "invented",
+								isDemo && say("players.inventedDetail"),
 							]
 								.filter(Boolean)
 								.join(", ") || undefined,
@@ -51,21 +55,19 @@ export default async function NewTrialPage({
 	if (!answer.ok)
 		return (
 			<>
-				<PageHead title={`A trial for ${player.name}`} />
+				<PageHead title={say("trials.forPlayer", { name: player.name })} />
 				<EmptyState
 					title={
-						rack.length < 2
-							? "A trial needs at least two cues on the rack"
-							: "The trials so far cannot be read"
+						rack.length < 2 ? say("trials.needsTwo") : say("trials.unreadable")
 					}
 					action={
 						<LinkButton look="main" href="/trials/rack">
-							To the rack of cues
+							{say("trials.toRack")}
 						</LinkButton>
 					}
 				>
 					{rack.length < 2
-						? `There ${rack.length === 1 ? "is one" : "is none"} now.`
+						? say(rack.length === 1 ? "trials.oneNow" : "trials.noneNow")
 						: answer.refusals
 								.map((refusal) => refusalView(refusal, reader).text)
 								.join(" ")}
@@ -76,8 +78,8 @@ export default async function NewTrialPage({
 	return (
 		<>
 			<PageHead
-				title={`A trial for ${player.name}`}
-				lead="Fair because the order is balanced and dealt by chance. Decide the number of shots now, not when the result looks good."
+				title={say("trials.forPlayer", { name: player.name })}
+				lead={say("trials.fair")}
 			/>
 			<TrialSetup
 				playerId={player.id}

@@ -8,8 +8,8 @@ import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import {
 	formatTrialFigure,
-	TRIAL_FIELD_LABELS,
-} from "@/lib/present/trial-words";
+	trialFieldLabel,
+} from "@/lib/present/trial-figures";
 import type { RackCueRecord } from "@/lib/records/trials/data";
 import { listRack } from "@/lib/records/trials/loaders";
 import { TRIAL_FIELDS } from "@/lib/trial/assumptions";
@@ -17,13 +17,15 @@ import type { Reader } from "@/lib/words/reader";
 import { CueForm } from "../_parts/cue-form";
 import { fillWithInvented } from "../actions";
 
-export const metadata: Metadata = { title: "The rack of cues" };
+export async function generateMetadata(): Promise<Metadata> {
+	return { title: (await readReader()).say("trials.rack") };
+}
 
-const COLUMNS: readonly Column[] = [
-	{ key: "name", label: "Cue" },
+const columnsFor = (reader: Reader): readonly Column[] => [
+	{ key: "name", label: reader.say("trials.table.cue") },
 	...TRIAL_FIELDS.map((field) => ({
 		key: field,
-		label: TRIAL_FIELD_LABELS[field],
+		label: trialFieldLabel(field, reader),
 		numeric: true,
 	})),
 ];
@@ -41,7 +43,7 @@ function Rack({
 		<DataTable
 			caption={caption}
 			captionHidden
-			columns={COLUMNS}
+			columns={columnsFor(reader)}
 			rows={cues.map((cue) => ({
 				name: (
 					<>
@@ -63,45 +65,49 @@ function Rack({
 /** The coach's cues to try, with what is known of each. */
 export default async function RackPage() {
 	const [all, reader] = await Promise.all([listRack(), readReader()]);
+	const { say } = reader;
 	const rack = all.filter(({ retiredAt }) => retiredAt === null);
 	const retired = all.filter(({ retiredAt }) => retiredAt !== null);
 	return (
 		<Stack>
 			<PageHead
-				title="The rack of cues"
-				lead="Cues to try, measured once. The more they differ in one figure at a time, the more a trial teaches."
+				title={say("trials.rack")}
+				lead={say("trials.rackPage.lead")}
 				actions={
 					<LinkButton look="main" href="/trials/new">
-						Start a trial
+						{say("trials.start")}
 					</LinkButton>
 				}
 			/>
 			{rack.length > 0 ? (
-				<Rack caption="Cues on the rack" cues={rack} reader={reader} />
+				<Rack caption={say("trials.rackPage.on")} cues={rack} reader={reader} />
 			) : (
 				<EmptyState
-					title="No cue on the rack yet"
+					title={say("trials.rackPage.none")}
 					action={
 						all.length === 0 ? (
 							<form action={fillWithInvented}>
-								<Button type="submit">Fill it with invented cues</Button>
+								<Button type="submit">{say("trials.rackPage.fill")}</Button>
 							</form>
 						) : undefined
 					}
 				>
-					Add the first below, or look round with cues that do not exist and are
-					marked so.
+					{say("trials.rackPage.noneAbout")}
 				</EmptyState>
 			)}
-			<Section title="Add a cue" card>
+			<Section title={say("trials.rackPage.add")} card>
 				<CueForm cue={null} />
 			</Section>
 			{retired.length > 0 && (
 				<Section
-					title="Off the rack"
-					lead="Not offered for trials; the trials they were in stay."
+					title={say("trials.rackPage.offTitle")}
+					lead={say("trials.rackPage.offLead")}
 				>
-					<Rack caption="Cues off the rack" cues={retired} reader={reader} />
+					<Rack
+						caption={say("trials.rackPage.off")}
+						cues={retired}
+						reader={reader}
+					/>
 				</Section>
 			)}
 		</Stack>

@@ -44,6 +44,8 @@ import shell from "./shell.json";
 import sources from "./sources.json";
 import timeline from "./timeline.json";
 import tradeOff from "./trade-off.json";
+import trial from "./trial.json";
+import trials from "./trials.json";
 import twoGames from "./two-games.json";
 import waysOut from "./ways-out.json";
 import workshop from "./workshop.json";
@@ -96,5 +98,7 @@ export const GERMAN: Messages = {
 	gauge,
 	growth,
 	pose,
+	trial,
+	trials,
 	workshop,
 };

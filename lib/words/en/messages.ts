@@ -43,6 +43,8 @@ import shell from "./shell.json";
 import sources from "./sources.json";
 import timeline from "./timeline.json";
 import tradeOff from "./trade-off.json";
+import trial from "./trial.json";
+import trials from "./trials.json";
 import twoGames from "./two-games.json";
 import waysOut from "./ways-out.json";
 import workshop from "./workshop.json";
@@ -95,5 +97,7 @@ export const ENGLISH = {
 	gauge,
 	growth,
 	pose,
+	trial,
+	trials,
 	workshop,
 };

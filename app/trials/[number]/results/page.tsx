@@ -16,7 +16,9 @@ import { CueTable, Findings } from "../../_parts/results";
 import { WishOffers } from "../../_parts/wish-offers";
 
 export async function generateMetadata(props: TrialParams): Promise<Metadata> {
-	return { title: `Trial ${(await trialOf(props)).number}, results` };
+	const { number } = await trialOf(props);
+	const { say } = await readReader();
+	return { title: say("trials.resultsTitle", { number: String(number) }) };
 }
 
 /** What one trial says, what all of the player's trials say of the wishes, and what to try next. */
@@ -24,13 +26,14 @@ export default async function ResultsPage(props: TrialParams) {
 	const trial = await trialOf(props);
 	const { number, player, isDemo, plan, shots, endedAt } = trial;
 	const reader = await readReader();
+	const { say } = reader;
 	const isRunning = endedAt === null;
 	const areHidden = plan.isHidden && isRunning;
 	const nameOf = (letter: string) =>
 		(areHidden
 			? undefined
 			: plan.cues.find((cue) => cue.letter === letter)?.name) ??
-		`Cue ${letter}`;
+		say("trials.cue", { letter });
 	const session = sessionFrom(trial, (letter) => letter);
 	const letters = plan.cues.map(({ letter }) => letter);
 	const analysis = analyseTrial({ ...session, cueIds: letters });
@@ -40,33 +43,34 @@ export default async function ResultsPage(props: TrialParams) {
 			<PageHead
 				title={
 					<>
-						Trial {number}: results {isDemo && <Invented />}
+						{say("trials.results", { number: String(number) })}{" "}
+						{isDemo && <Invented />}
 					</>
 				}
-				lead={
-					<>
-						<Link href={`/players/${player.id}`}>{player.name}</Link>,{" "}
-						{formatDay(trial.createdAt, reader)}, {shots.length} of{" "}
-						{session.plannedShots} shots{isRunning ? ", still running" : ""}.
-					</>
-				}
+				lead={say.rich("trials.resultsLead", {
+					player: () => (
+						<Link href={`/players/${player.id}`}>{player.name}</Link>
+					),
+					date: formatDay(trial.createdAt, reader),
+					shots: String(shots.length),
+					planned: String(session.plannedShots),
+					running: isRunning ? "yes" : "no",
+				})}
 				actions={
 					isRunning ? (
 						<LinkButton look="main" href={`/trials/${number}`}>
-							Back to the table
+							{say("trials.backToTable")}
 						</LinkButton>
 					) : (
 						<LinkButton href={`/trials?player=${player.id}`}>
-							All trials of {player.name}
+							{say("trials.allOf", { name: player.name })}
 						</LinkButton>
 					)
 				}
 			/>
-			{areHidden && (
-				<Notice title="Which cue is which is told when the trial ends" />
-			)}
+			{areHidden && <Notice title={say("trials.toldLater")} />}
 			{shots.length === 0 ? (
-				<EmptyState title="No shot yet" />
+				<EmptyState title={say("trials.noShot")} />
 			) : (
 				<>
 					<Findings
@@ -83,8 +87,8 @@ export default async function ResultsPage(props: TrialParams) {
 			{!areHidden && whole.answer.ok && (
 				<>
 					<Section
-						title="What the trials say of the wishes"
-						lead={`From all trials of ${player.name}. Nothing changes unless you take it, and what you take can be put back.`}
+						title={say("trials.wishes")}
+						lead={say("trials.wishesLead", { name: player.name })}
 					>
 						<WishOffers
 							trial={trial}

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { Button, LinkButton } from "@/app/_ui/button";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import { getRackCue } from "@/lib/records/trials/loaders";
@@ -21,6 +22,7 @@ export async function generateMetadata(props: Params): Promise<Metadata> {
 /** One cue of the rack, to correct or to take off. */
 export default async function RackCuePage(props: Params) {
 	const cue = await cueOf(props);
+	const { say } = await readReader();
 	const { id, retiredAt } = cue;
 	const isOnRack = retiredAt === null;
 	return (
@@ -33,12 +35,12 @@ export default async function RackCuePage(props: Params) {
 				}
 				lead={
 					isOnRack
-						? "A correction counts from now on; trials keep the figures the cue had."
-						: "Off the rack."
+						? say("trials.rackPage.correct")
+						: say("trials.rackPage.isOff")
 				}
 				actions={
 					<>
-						<LinkButton href="/trials/rack">The rack of cues</LinkButton>
+						<LinkButton href="/trials/rack">{say("trials.rack")}</LinkButton>
 						<form
 							action={async () => {
 								"use server";
@@ -46,13 +48,15 @@ export default async function RackCuePage(props: Params) {
 							}}
 						>
 							<Button type="submit">
-								{isOnRack ? "Take it off the rack" : "Put it back on the rack"}
+								{isOnRack
+									? say("trials.rackPage.take")
+									: say("trials.rackPage.putBack")}
 							</Button>
 						</form>
 					</>
 				}
 			/>
-			<Section title="Its figures" card>
+			<Section title={say("trials.rackPage.figures")} card>
 				<CueForm cue={cue} />
 			</Section>
 		</Stack>
