@@ -240,6 +240,25 @@ describe("bad input", () => {
 		}
 	});
 
+	test("a name typed before the page's own script ran is taken in", async () => {
+		const page = await browser.open(TABLET);
+		let release = () => {};
+		const held = new Promise<void>((done) => {
+			release = done;
+		});
+		await page.route("**/_next/static/chunks/**/*.js", async (route) => {
+			await held;
+			await route.continue();
+		});
+		await page.goto(browser.at("/fittings/new"), { waitUntil: "commit" });
+		const name = `Invented Tester ${++count}`;
+		await page.getByLabel("Player", { exact: true }).fill(name);
+		release();
+		await page.getByRole("option", { name: `New player: ${name}` }).click();
+		await page.getByRole("button", { name: "Start", exact: true }).click();
+		await page.waitForURL(/\/fittings\/\d+\/player$/);
+	});
+
 	test("pressed twice, one fitting is started and one revision saved", async () => {
 		const page = await browser.open(TABLET);
 		const name = `Invented Tester ${++count}`;

@@ -1,7 +1,7 @@
 "use client";
 
 import { Combobox as Base } from "@base-ui/react/combobox";
-import { useMemo, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import { useReader } from "../preferences/reader";
 import styles from "./combobox.module.css";
 import { Field } from "./field";
@@ -50,6 +50,16 @@ export function Combobox({
 	const { say } = useReader();
 	const newWord = createWord ?? say("field.new");
 	const [typed, setTyped] = useState(value?.label ?? "");
+	const [isOpen, setOpen] = useState(false);
+	const input = useRef<HTMLInputElement>(null);
+	const made = useRef(typed);
+	// Typed before the page's script ran: the field holds it, this does not know of it yet.
+	useEffect(() => {
+		const early = input.current?.value ?? made.current;
+		if (early === made.current) return;
+		setTyped(early);
+		setOpen(document.activeElement === input.current);
+	}, []);
 	const wanted = typed.trim();
 	const rows = useMemo<Row[]>(() => {
 		const known = entries.map((entry) => ({ ...entry, isNew: false }));
@@ -94,6 +104,8 @@ export function Combobox({
 					items={rows}
 					value={selected}
 					onValueChange={pick}
+					open={isOpen}
+					onOpenChange={setOpen}
 					inputValue={typed}
 					onInputValueChange={(text) => {
 						setTyped(text);
@@ -112,6 +124,7 @@ export function Combobox({
 					<Base.InputGroup className={styles.group}>
 						<Base.Input
 							{...wiring}
+							ref={input}
 							className={`${fieldStyles.control} ${styles.input}`}
 							placeholder={placeholder}
 							autoComplete="off"
