@@ -1,5 +1,6 @@
 import Link from "next/link";
 import { Suspense } from "react";
+import { Listening } from "@/app/_ui/listening";
 import { listFittings } from "@/lib/records/fittings/loaders";
 import { Busy } from "./_ui/busy";
 import { LinkButton } from "./_ui/button";
@@ -51,7 +52,11 @@ export default async function Home() {
 }
 
 async function StartHere() {
-	return <StartPanel players={await knownPlayers()} />;
+	return (
+		<Listening>
+			<StartPanel players={await knownPlayers()} />
+		</Listening>
+	);
 }
 
 async function RecentFittings() {

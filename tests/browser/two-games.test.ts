@@ -95,8 +95,7 @@ describe("one player, two games", () => {
 		await says(region, found);
 	});
 
-	// Not yet steady: the second answer may take over half a minute. Until it holds, what it says is not promised.
-	test.skip("the share of play moves it, and another answer takes it away until it is asked again", async () => {
+	test("the share of play moves it, and another answer takes it away until it is asked again", async () => {
 		const page = await browser.open(WIDE);
 		const region = await opened(page);
 		const share = region.getByRole("slider", { name: /^Play in/ });

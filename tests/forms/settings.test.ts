@@ -241,7 +241,10 @@ describe("what is wrong is told at its field, with value and bound", () => {
 				readCatalogue(
 					{
 						...form,
-						tips: [{ name: "Leather", height: "50 mm" }],
+						tips: [
+							{ name: "Leather", height: "50 mm" },
+							{ name: " ", height: "" },
+						],
 						endPieces: [{ length: "long" }],
 						ranges: {
 							...ranges,
@@ -254,6 +257,8 @@ describe("what is wrong is told at its field, with value and bound", () => {
 			),
 		).toEqual([
 			["tips.0.height", "out-of-range", 50, 1, 12],
+			["tips.1.name", "text-length", 0, 1, 60],
+			["tips.1.height", "empty", null, 1, 12],
 			["endPieces.0.length", "not-a-number", "long", 50, 400],
 			["ranges.lengthMm.low", "out-of-range", 300, 700, 1700],
 		]);

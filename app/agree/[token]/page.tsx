@@ -1,4 +1,5 @@
 import type { Metadata } from "next";
+import { Listening } from "@/app/_ui/listening";
 import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PrintButton } from "@/app/_ui/print-button";
@@ -137,12 +138,14 @@ function Quoted({
 							lead={say("agreement.agree.lead")}
 							card
 						>
-							<AgreeForm
-								key={latest.revision}
-								token={token}
-								jobRevision={latest.revision}
-								contentSha256={latest.contentSha256}
-							/>
+							<Listening>
+								<AgreeForm
+									key={latest.revision}
+									token={token}
+									jobRevision={latest.revision}
+									contentSha256={latest.contentSha256}
+								/>
+							</Listening>
 						</Section>
 					)}
 				</>

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { LinkButton } from "@/app/_ui/button";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { Listening } from "@/app/_ui/listening";
 import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { Columns, PageHead, Section } from "@/app/_ui/section";
@@ -122,18 +123,22 @@ export default async function PlayerPage({ params, searchParams }: Params) {
 							{due.text} {due.because}
 						</p>
 					)}
-					<RemeasureForm
-						playerId={player.id}
-						revision={player.revision}
-						remeasureOn={player.remeasureOn}
-					/>
+					<Listening>
+						<RemeasureForm
+							playerId={player.id}
+							revision={player.revision}
+							remeasureOn={player.remeasureOn}
+						/>
+					</Listening>
 				</Section>
 				<Section card title={say("timeline.noteTitle")}>
-					<NoteForm
-						playerId={player.id}
-						today={today()}
-						maxLength={MAX_PLAYER_NOTE_LENGTH}
-					/>
+					<Listening>
+						<NoteForm
+							playerId={player.id}
+							today={today()}
+							maxLength={MAX_PLAYER_NOTE_LENGTH}
+						/>
+					</Listening>
 				</Section>
 			</Columns>
 			<Section

@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/button";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { Listening } from "@/app/_ui/listening";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead } from "@/app/_ui/section";
 import { refusalView } from "@/lib/present/notices";
@@ -81,19 +82,21 @@ export default async function NewTrialPage({
 				title={say("trials.forPlayer", { name: player.name })}
 				lead={say("trials.fair")}
 			/>
-			<TrialSetup
-				playerId={player.id}
-				cues={rack.map((cue) => ({
-					id: cue.id,
-					name: cue.name,
-					figures: figuresLine(cue, reader),
-				}))}
-				proposals={answer.value.proposals.slice(0, 3).map((proposal, i) => ({
-					cueIds: [...proposal.cueIds],
-					shotsEach: proposal.shotsEach,
-					...proposalWords(proposal, nameOf, reader, i === 0),
-				}))}
-			/>
+			<Listening>
+				<TrialSetup
+					playerId={player.id}
+					cues={rack.map((cue) => ({
+						id: cue.id,
+						name: cue.name,
+						figures: figuresLine(cue, reader),
+					}))}
+					proposals={answer.value.proposals.slice(0, 3).map((proposal, i) => ({
+						cueIds: [...proposal.cueIds],
+						shotsEach: proposal.shotsEach,
+						...proposalWords(proposal, nameOf, reader, i === 0),
+					}))}
+				/>
+			</Listening>
 		</>
 	);
 }

@@ -3,6 +3,7 @@ import Link from "next/link";
 import { Button, LinkButton } from "@/app/_ui/button";
 import { type Column, DataTable } from "@/app/_ui/data-table";
 import { EmptyState } from "@/app/_ui/empty-state";
+import { Listening } from "@/app/_ui/listening";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
@@ -96,7 +97,9 @@ export default async function RackPage() {
 				</EmptyState>
 			)}
 			<Section title={say("trials.rackPage.add")} card>
-				<CueForm cue={null} />
+				<Listening>
+					<CueForm cue={null} />
+				</Listening>
 			</Section>
 			{retired.length > 0 && (
 				<Section

@@ -9,6 +9,7 @@ import {
 	useState,
 } from "react";
 import { TextField } from "@/app/_ui/fields/text-field";
+import { Listening } from "@/app/_ui/listening";
 import { Notice } from "@/app/_ui/notice";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { newRequestKey } from "@/app/_ui/request-key";
@@ -45,7 +46,9 @@ export function JobDesk({
 	};
 	return (
 		<DeskContext value={{ number, revision, by, setBy }}>
-			<div className={styles.desk}>{children}</div>
+			<Listening>
+				<div className={styles.desk}>{children}</div>
+			</Listening>
 		</DeskContext>
 	);
 }

@@ -166,7 +166,7 @@ export function readCatalogue(
 			veneerWoods: form.veneerWoods as WoodId[],
 			addedMetal: form.addedMetal,
 			tips: form.tips.map(({ name, height }, i) => ({
-				name: name.trim(),
+				name: fields.named(`tips.${i}.name`, name),
 				heightMm: fields.lengthMm(
 					`tips.${i}.height`,
 					height,
@@ -174,7 +174,7 @@ export function readCatalogue(
 				),
 			})),
 			cases: form.cases.map(({ name, longestPiece }, i) => ({
-				name: name.trim(),
+				name: fields.named(`cases.${i}.name`, name),
 				longestPieceMm: fields.lengthMm(
 					`cases.${i}.longestPiece`,
 					longestPiece,

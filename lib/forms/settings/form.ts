@@ -2,6 +2,7 @@ import type { Outcome, Refusal } from "@/lib/numerics/outcome";
 import { parseAmount } from "@/lib/units/amount";
 import { type ParseRefusal, parseLength, parseNumber } from "@/lib/units/parse";
 import type { UnitSystem } from "@/lib/units/quantity";
+import { text } from "@/lib/workshop/checks";
 import type { SettingContents, SettingKind } from "@/lib/workshop/settings";
 import { checkedSetting } from "@/lib/workshop/settings-check";
 
@@ -58,6 +59,14 @@ export class FieldReader {
 		[min, max]: readonly [number, number],
 	): number {
 		return this.#read(path, parseNumber(text, { min, max, field: path }), min);
+	}
+
+	/** A name as it is kept, held to the characters it may have. */
+	named(path: string, typed: string): string {
+		const name = typed.trim();
+		for (const refusal of text(path, name, "named"))
+			this.refuse(path, refusal);
+		return name;
 	}
 
 	/** Any of the readers here, unless the field was left empty. */

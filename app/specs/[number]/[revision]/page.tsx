@@ -5,6 +5,7 @@ import { LinkButton } from "@/app/_ui/button";
 import { CuePicture } from "@/app/_ui/cue-picture/cue-picture";
 import { DataTable } from "@/app/_ui/data-table";
 import { FigureCard, Figures } from "@/app/_ui/figure-card";
+import { Listening } from "@/app/_ui/listening";
 import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
@@ -246,16 +247,18 @@ async function Workshop({
 					))}
 				</ul>
 			)}
-			<SendToWorkshop
-				specNumber={number}
-				specRevision={revision}
-				playerName={fitting.player.name}
-				offer={{
-					tips: catalogue.tips.map(({ name }) => name),
-					cases: catalogue.cases.map(({ name }) => name),
-				}}
-				by={by}
-			/>
+			<Listening>
+				<SendToWorkshop
+					specNumber={number}
+					specRevision={revision}
+					playerName={fitting.player.name}
+					offer={{
+						tips: catalogue.tips.map(({ name }) => name),
+						cases: catalogue.cases.map(({ name }) => name),
+					}}
+					by={by}
+				/>
+			</Listening>
 		</Section>
 	);
 }

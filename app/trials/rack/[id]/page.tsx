@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { Button, LinkButton } from "@/app/_ui/button";
+import { Listening } from "@/app/_ui/listening";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
@@ -57,7 +58,9 @@ export default async function RackCuePage(props: Params) {
 				}
 			/>
 			<Section title={say("trials.rackPage.figures")} card>
-				<CueForm cue={cue} />
+				<Listening>
+					<CueForm cue={cue} />
+				</Listening>
 			</Section>
 		</Stack>
 	);

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/button";
+import { Listening } from "@/app/_ui/listening";
 import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Stack } from "@/app/_ui/section";
@@ -68,17 +69,19 @@ export default async function SettingPage({ params }: Params) {
 			{(kind === "catalogue" || kind === "prices") && (
 				<Unpriced settings={current} reader={reader} />
 			)}
-			<SettingEditor
-				kind={kind}
-				content={content}
-				newest={newest?.version ?? 0}
-				today={now}
-				catalogue={current.catalogue}
-				currencies={CURRENCIES.map((value) => ({
-					value,
-					label: currencyName(value, reader),
-				}))}
-			/>
+			<Listening>
+				<SettingEditor
+					kind={kind}
+					content={content}
+					newest={newest?.version ?? 0}
+					today={now}
+					catalogue={current.catalogue}
+					currencies={CURRENCIES.map((value) => ({
+						value,
+						label: currencyName(value, reader),
+					}))}
+				/>
+			</Listening>
 			<History
 				kind={kind}
 				history={history}

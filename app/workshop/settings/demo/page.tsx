@@ -1,6 +1,7 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
+import { Listening } from "@/app/_ui/listening";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { formatNumber } from "@/lib/present/figures";
@@ -78,7 +79,9 @@ export default async function DemoPage() {
 					</ul>
 				</Section>
 			)}
-			<RemoveDemo count={total} />
+			<Listening>
+				<RemoveDemo count={total} />
+			</Listening>
 		</Stack>
 	);
 }

@@ -1,5 +1,6 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/button";
+import { Listening } from "@/app/_ui/listening";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { SETTINGS_SCHEMA_PATH } from "@/lib/documents/settings-files";
@@ -53,7 +54,9 @@ export default async function FilesPage() {
 				lead={say("settings.files.importLead")}
 				card
 			>
-				<ImportFile />
+				<Listening>
+					<ImportFile />
+				</Listening>
 			</Section>
 		</Stack>
 	);

@@ -2,6 +2,7 @@ import type { Metadata } from "next";
 import { notFound } from "next/navigation";
 import { LinkButton } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
+import { Listening } from "@/app/_ui/listening";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead, Section, Stack } from "@/app/_ui/section";
 import { formatDay } from "@/lib/present/dates";
@@ -89,7 +90,13 @@ export default async function VersionPage(props: Params) {
 			{number === newest.version ? (
 				<p>{say("settings.version.isNewest")}</p>
 			) : (
-				<RestoreVersion kind={kind} version={number} newest={newest.version} />
+				<Listening>
+					<RestoreVersion
+						kind={kind}
+						version={number}
+						newest={newest.version}
+					/>
+				</Listening>
 			)}
 			<Section title={say("settings.version.all")}>
 				<DataTable
