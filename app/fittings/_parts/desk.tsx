@@ -104,17 +104,18 @@ export function FittingDesk({
 		[setValue],
 	);
 	useFormKept({ keeper, view, answers, put });
-	const { takenWishes } = view.fitting;
+	const takenWishes = useSame(view.fitting.takenWishes);
+	const offer = useSame(workshop);
 	const answer = useCallback(
 		(name: keyof FormValues, value: string | string[]) =>
 			setValue(name, value as never),
 		[setValue],
 	);
-	const settled = useDeferredValue(answers);
+	const settled = useSame(useDeferredValue(answers));
 	const read = useMemo(() => {
 		const { input, ...rest } = readAnswers(settled, reader.system, takenWishes);
-		return { ...rest, input: { ...input, workshop } };
-	}, [settled, reader.system, takenWishes, workshop]);
+		return { ...rest, input: { ...input, workshop: offer } };
+	}, [settled, reader.system, takenWishes, offer]);
 	const advice = useMemo(() => advise(read.input), [read]);
 	const [isWanted, want] = useState(false);
 	const search = useSearching(read.input, isWanted);
@@ -137,4 +138,16 @@ export function FittingDesk({
 			</KeepingContext.Provider>
 		</DeskContext.Provider>
 	);
+}
+
+/**
+ * The value before while the new one says the same: what was worked out for it still holds, and is not
+ * worked out again because answers were sent or fetched.
+ */
+function useSame<T>(value: T): T {
+	const [kept, keep] = useState(value);
+	if (kept === value) return kept;
+	if (JSON.stringify(kept) === JSON.stringify(value)) return kept;
+	keep(value);
+	return value;
 }
