@@ -1,6 +1,6 @@
 import type { Metadata } from "next";
-import { FittingStep } from "../../_parts/fitting-step";
-import { Recommendation } from "../../_parts/recommendation";
+import { FittingStep } from "../../../_parts/fitting-step";
+import { Recommendation } from "../../../_parts/recommendation";
 
 export const metadata: Metadata = { title: "Recommendation" };
 

@@ -4,7 +4,7 @@ import { readReader } from "@/app/_ui/preferences/loaders";
 import { isFieldName } from "@/lib/forms/device-sync";
 import { listChanges } from "@/lib/records/fittings/changes";
 import { getFitting } from "@/lib/records/fittings/loaders";
-import { ChangeList } from "../../_parts/change-list";
+import { ChangeList } from "../../../_parts/change-list";
 
 export async function generateMetadata(): Promise<Metadata> {
 	return { title: (await readReader()).say("offline.changes.title") };

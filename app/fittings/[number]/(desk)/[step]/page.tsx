@@ -1,7 +1,7 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
-import { FittingStep } from "../../_parts/fitting-step";
-import { QUESTION_STEPS } from "../../_parts/steps";
+import { FittingStep } from "../../../_parts/fitting-step";
+import { QUESTION_STEPS } from "../../../_parts/steps";
 
 interface Params {
 	params: Promise<{ number: string; step: string }>;

@@ -5,10 +5,10 @@ import { answersSchema } from "@/lib/forms/answers";
 import { getFitting, getFittingById } from "@/lib/records/fittings/loaders";
 import { currentSettings, today } from "@/lib/records/settings/loaders";
 import { offerOf } from "@/lib/workshop/settings";
-import { FittingDesk } from "../_parts/desk";
-import { FittingHead } from "../_parts/fitting-head";
-import { OldAnswersProvider } from "../_parts/old-answers";
-import { NumberedWay } from "../_parts/way";
+import { FittingDesk } from "../../_parts/desk";
+import { FittingHead } from "../../_parts/fitting-head";
+import { OldAnswersProvider } from "../../_parts/old-answers";
+import { NumberedWay } from "../../_parts/way";
 
 export default async function FittingLayout({
 	params,
@@ -22,10 +22,8 @@ export default async function FittingLayout({
 		? await getFitting(Number(number))
 		: null;
 	if (fitting === null) notFound();
-	const workshop = {
-		offer: offerOf(await currentSettings()),
-		asOf: new Date().toISOString(),
-	};
+	const madeAt = new Date().toISOString();
+	const workshop = { offer: offerOf(await currentSettings()), asOf: madeAt };
 	const earlier =
 		fitting.basedOn === null ? null : await getFittingById(fitting.basedOn.id);
 	const { player, answers, spec, ...rest } = fitting;
@@ -43,8 +41,8 @@ export default async function FittingLayout({
 				specNumber: spec?.number ?? null,
 				conflicts: [],
 				start: null,
-				asOf: null,
-				openedAt: new Date().toISOString(),
+				asOf: madeAt,
+				openedAt: madeAt,
 			}}
 			workshop={workshop.offer}
 		>
