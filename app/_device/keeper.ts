@@ -14,6 +14,7 @@ import type {
 } from "@/lib/forms/device-sync";
 import type { Answers, FieldName } from "@/lib/forms/fields";
 import { asksTheSame, copied, laterOf, requestOf, unsettled } from "./exchange";
+import type { Jots } from "./jots";
 import { Unacceptable } from "./post";
 import type { KeptChange, KeptFitting, QueuedSave } from "./records";
 import type { DeviceStore } from "./store";
@@ -23,12 +24,8 @@ const REST_MS = 700;
 
 /** How safe the answers are. `unkept`: neither server nor device took them. */
 export type SaveState =
-	| "saved"
-	| "saving"
-	| "on-device"
-	| "unkept"
-	| "refused"
-	| "gone";
+	/** Not known yet: what an earlier visit left on the device is being looked for. */
+	"opening" | "saved" | "saving" | "on-device" | "unkept" | "refused" | "gone";
 
 /** What came of asking for a spec. */
 export type SaveOutcome =
@@ -67,6 +64,8 @@ export interface KeeperTools {
 	readonly post: (request: SyncRequest) => Promise<SyncAnswer>;
 	readonly now: () => Date;
 	readonly newKey: () => string;
+	/** Where what is typed is noted at once, before the storage answers. */
+	readonly jots: () => Jots;
 	/** Tells other tabs of this device, and is told by them. */
 	readonly channel: (
 		fittingId: string,
@@ -81,6 +80,7 @@ export interface KeeperTools {
  */
 export class FittingKeeper {
 	readonly #tools: KeeperTools;
+	readonly #jots: Jots;
 	readonly #listeners = new Set<() => void>();
 	#ready: Promise<void> | null = null;
 	#store: DeviceStore | null = null;
@@ -96,6 +96,7 @@ export class FittingKeeper {
 	#save: QueuedSave | null = null;
 	#savedSpec: KeeperView["savedSpec"] = null;
 	#hasDamage = false;
+	#isOpen = false;
 	#isReached = true;
 	#isRefused = false;
 	#isGone = false;
@@ -105,9 +106,13 @@ export class FittingKeeper {
 	#rest: ReturnType<typeof setTimeout> | undefined;
 	#view: KeeperView;
 
+	/** `fitting.asOf` may be by the server's clock: one ahead of this device's counts as now. */
 	constructor(tools: KeeperTools, fitting: KeptFitting) {
 		this.#tools = tools;
-		this.#fitting = fitting;
+		this.#jots = tools.jots();
+		const now = tools.now().toISOString();
+		const isAhead = fitting.asOf !== null && fitting.asOf > now;
+		this.#fitting = isAhead ? { ...fitting, asOf: now } : fitting;
 		this.#view = this.#draw();
 	}
 
@@ -144,7 +149,7 @@ export class FittingKeeper {
 	#stateNow(): SaveState {
 		if (this.#isGone) return "gone";
 		const isWaiting = this.#changes.size > 0 || this.#fitting.start !== null;
-		if (!isWaiting) return "saved";
+		if (!isWaiting) return this.#isOpen ? "saved" : "opening";
 		if (this.#isRefused) return "refused";
 		if (this.#isReached) return "saving";
 		return this.#unkept.size > 0 ? "unkept" : "on-device";
@@ -171,9 +176,12 @@ export class FittingKeeper {
 		);
 		const opened = ++this.#count;
 		this.#store = store;
+		const jotted = await this.#takeUpJotted();
 		await this.#writeEarly(opened);
 		await this.#reload();
+		this.#holdJotted(jotted, opened);
 		await this.#keepFitting();
+		this.#isOpen = true;
 		this.#tell();
 	}
 
@@ -191,6 +199,32 @@ export class FittingKeeper {
 			}
 		} catch {
 			this.#loseStore();
+		}
+	}
+
+	/** Brings into the storage what an earlier visit only jotted down; gives back what that does not take. */
+	async #takeUpJotted(): Promise<KeptChange[]> {
+		const left: KeptChange[] = [];
+		for (const change of this.#jots.left(this.#fitting.id).changes) {
+			try {
+				if (this.#store === null) left.push(change);
+				else {
+					await this.#store.takeUp(change);
+					this.#jots.drop(change);
+				}
+			} catch {
+				left.push(change);
+			}
+		}
+		return left;
+	}
+
+	/** What the storage does not take stays in memory until the server has it. */
+	#holdJotted(jotted: readonly KeptChange[], opened: number): void {
+		for (const change of jotted) {
+			if (this.#isTypedSince(change.field, opened)) continue;
+			this.#changes.set(change.field, change);
+			this.#unkept.add(change.key);
 		}
 	}
 
@@ -294,12 +328,16 @@ export class FittingKeeper {
 			this.#unkept.add(change.key);
 			this.#tell();
 		};
+		this.#jots.put(change);
 		if (this.#store === null) {
 			this.#unkept.add(change.key);
 			return;
 		}
 		try {
-			this.#store.putChange(change).catch(refuse);
+			this.#store
+				.putChange(change)
+				.then(() => this.#jots.drop(change))
+				.catch(refuse);
 		} catch {
 			refuse();
 		}
@@ -422,6 +460,7 @@ export class FittingKeeper {
 	): Promise<void> {
 		for (const one of sent) {
 			this.#unkept.delete(one.key);
+			this.#jots.drop(one);
 			const waiting = this.#changes.get(one.field);
 			if (waiting === undefined) continue;
 			const left = afterAcknowledged(waiting, one);
@@ -460,13 +499,6 @@ export class FittingKeeper {
 			// What stays on the device is sent once more under the same keys, and stored once.
 		}
 		if (sent.length > 0) this.#channel?.tell();
-	}
-
-	/** Takes the fitting off this device. */
-	async forget(): Promise<void> {
-		await this.#opened();
-		await this.#store?.dropFitting(this.#fitting.id);
-		this.close();
 	}
 
 	close(): void {

@@ -179,6 +179,36 @@ export class DeviceStore {
 		return Promise.all([put, tx.done]).then(() => undefined);
 	}
 
+	/**
+	 * Takes up a change that was only jotted down. A later one of its field stays; an earlier one gives
+	 * way and hands on what it started from and what it settles.
+	 */
+	async takeUp(jotted: KeptChange): Promise<void> {
+		const tx = this.#db.transaction("changes", "readwrite");
+		const there = keptChangeSchema.safeParse(
+			await tx.store.get([jotted.fittingId, jotted.field]),
+		).data;
+		if (there === undefined) await tx.store.put(jotted);
+		else if (there.key !== jotted.key && there.typedAt < jotted.typedAt)
+			await tx.store.put({
+				...jotted,
+				before: there.before,
+				settles: [
+					...new Set([...(there.settles ?? []), ...(jotted.settles ?? [])]),
+				],
+			});
+		await tx.done;
+	}
+
+	/** Sets aside a text that was found elsewhere on the device and could not be read. */
+	async setAsideText(from: string, text: string): Promise<void> {
+		await this.#db.add("damaged", {
+			store: from,
+			text,
+			foundAt: new Date().toISOString(),
+		});
+	}
+
 	/** Takes out what the server has by now; a text typed meanwhile stays and starts from what was sent. */
 	async acknowledge(
 		fittingId: string,

@@ -1,20 +1,32 @@
 import { newRequestKey } from "@/app/_ui/request-key";
 import type { Device } from "@/lib/forms/device-sync";
+import { browserJots, takeUpJots } from "./jots";
 import type { KeeperTools } from "./keeper";
 import { postToServer } from "./post";
 import { type DeviceStore, openStore } from "./store";
 
 let opened: Promise<DeviceStore | null> | null = null;
 
-/** This tab's storage, opened once; null where the browser keeps nothing, such as in some private windows. */
+/** This tab's storage, opened once, with what was only jotted down brought in; null where the browser keeps nothing, such as in some private windows. */
 export function deviceStore(): Promise<DeviceStore | null> {
 	opened ??= openStore(() => {
 		opened = null;
-	}).catch((error: unknown) => {
-		console.warn("answers cannot be kept on this device:", error);
-		return null;
-	});
+	})
+		.then(async (store) => {
+			await takeUpJots(store, browserJots());
+			return store;
+		})
+		.catch((error: unknown) => {
+			console.warn("answers cannot be kept on this device:", error);
+			return null;
+		});
 	return opened;
+}
+
+/** Takes a fitting off this device with all that waits for it. */
+export async function removeFromDevice(fittingId: string): Promise<void> {
+	await (await deviceStore())?.dropFitting(fittingId);
+	browserJots().dropAllOf(fittingId);
 }
 
 const PLATFORMS = [
@@ -52,5 +64,6 @@ export const browserTools: KeeperTools = {
 	post: postToServer,
 	now: () => new Date(),
 	newKey: newRequestKey,
+	jots: browserJots,
 	channel,
 };

@@ -30,13 +30,16 @@ export function useKeeper(initial: KeptFitting): {
 		const onVisible = () => {
 			if (document.visibilityState === "visible") void keeper.sync();
 		};
-		const onOnline = () => void keeper.sync();
+		/** Asked at once, it is also noticed at once that nobody answers any more. */
+		const onNetwork = () => void keeper.sync();
 		document.addEventListener("visibilitychange", onVisible);
-		window.addEventListener("online", onOnline);
+		window.addEventListener("online", onNetwork);
+		window.addEventListener("offline", onNetwork);
 		const looking = setInterval(onVisible, LOOK_MS);
 		return () => {
 			document.removeEventListener("visibilitychange", onVisible);
-			window.removeEventListener("online", onOnline);
+			window.removeEventListener("online", onNetwork);
+			window.removeEventListener("offline", onNetwork);
 			clearInterval(looking);
 			keeper.close();
 		};

@@ -67,6 +67,63 @@ describe("one tab", () => {
 		expect(shows(again, "age", "41")).toBe(true);
 	});
 
+	test("typed while the storage opens and closed before it does: the next visit has it", async () => {
+		const server = new FakeServer();
+		server.isDown = true;
+		const device = new FakeDevice("tablet", server);
+		device.opening = new Promise(() => undefined);
+		const tab = device.tab();
+		type(tab, "stature", "17");
+		type(tab, "stature", "178 cm");
+		device.closeAll();
+
+		device.opening = Promise.resolve();
+		server.isDown = false;
+		const again = device.tab();
+		await rest();
+		expect(shows(again, "stature", "178 cm")).toBe(true);
+		expect(await again.sync()).toBe(true);
+		expect(server.answers).toEqual({ stature: "178 cm" });
+		expect(server.conflicts).toEqual([]);
+		expect(device.texts.length).toBe(0);
+	});
+
+	test("what a full storage refused is there at the next visit all the same", async () => {
+		const server = new FakeServer();
+		server.isDown = true;
+		const device = new FakeDevice("tablet", server);
+		device.isFull = true;
+		const tab = device.tab();
+		await rest();
+		type(tab, "stature", "178 cm");
+		await rest();
+		device.closeAll();
+		const again = device.tab();
+		await rest();
+		expect(shows(again, "stature", "178 cm")).toBe(true);
+		expect(again.view.state).not.toBe("saved");
+		server.isDown = false;
+		await again.sync();
+		expect(server.answers).toEqual({ stature: "178 cm" });
+		expect(device.texts.length).toBe(0);
+	});
+
+	test("does not say that all is saved before it has looked what lies on the device", async () => {
+		const tab = new FakeDevice("tablet", new FakeServer()).tab();
+		expect(tab.view.state).toBe("opening");
+		await rest();
+		expect(tab.view.state).toBe("saved");
+	});
+
+	test("a page made just now is as of then, and never as of later than this device's clock", () => {
+		const device = new FakeDevice("tablet", new FakeServer());
+		const asOf = (made: string | null) =>
+			device.tab({ asOf: made }).view.fitting.asOf;
+		expect(asOf("2029-12-31T23:59:00.000Z")).toBe("2029-12-31T23:59:00.000Z");
+		expect(asOf("2030-01-01T00:05:00.000Z")).toBe("2030-01-01T00:00:00.000Z");
+		expect(asOf(null)).toBeNull();
+	});
+
 	test("what is typed while the storage opens never leaves the page, not for a moment", async () => {
 		const server = new FakeServer();
 		const device = new FakeDevice("tablet", server);

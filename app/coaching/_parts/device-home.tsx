@@ -1,7 +1,7 @@
 "use client";
 
 import { useState } from "react";
-import { deviceStore } from "@/app/_device/tools";
+import { deviceStore, removeFromDevice } from "@/app/_device/tools";
 import { deviceAddress } from "@/app/_device/use-begin";
 import { Busy } from "@/app/_ui/busy";
 import { Button, LinkButton } from "@/app/_ui/button";
@@ -128,7 +128,7 @@ function Fittings({ state: { fittings, isFresh }, reload }: Part) {
 										player: player.name,
 									})}
 									onClick={async () => {
-										await (await deviceStore())?.dropFitting(id);
+										await removeFromDevice(id);
 										await reload();
 									}}
 								>

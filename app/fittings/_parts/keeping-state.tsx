@@ -1,5 +1,6 @@
 "use client";
 
+import Link from "next/link";
 import { Button, LinkButton } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
 import { useReader } from "@/app/_ui/preferences/reader";
@@ -39,6 +40,7 @@ export function KeepingState() {
 }
 
 const STATE_KEYS = {
+	opening: "opening",
 	saved: "saved",
 	saving: "saving",
 	"on-device": "onDevice",
@@ -56,7 +58,12 @@ export function KeepingNotices() {
 		<>
 			{hasDamage && (
 				<Notice kind="caution" title={say("offline.damage.title")}>
-					<p>{say("offline.damage.about")}</p>
+					<p>
+						{say("offline.damage.about")}{" "}
+						<Link href="/coaching#damaged" prefetch={false}>
+							{say("offline.damage.look")}
+						</Link>
+					</p>
 				</Notice>
 			)}
 			{save !== null && save.refusal === null && (

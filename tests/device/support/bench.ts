@@ -1,5 +1,6 @@
 import "fake-indexeddb/auto";
 import { IDBFactory } from "fake-indexeddb";
+import { type Jots, jotsIn } from "@/app/_device/jots";
 import { FittingKeeper, type KeeperTools } from "@/app/_device/keeper";
 import type { KeptFitting } from "@/app/_device/records";
 import { type DeviceStore, openStore } from "@/app/_device/store";
@@ -114,6 +115,22 @@ const from = (deviceId: string) => ({
 	at: "2030-01-01T00:00:00.000Z",
 });
 
+/** What the browser's own list of texts does, in memory. */
+export class FakeTexts {
+	readonly #texts = new Map<string, string>();
+	get length(): number {
+		return this.#texts.size;
+	}
+	key = (i: number): string | null => [...this.#texts.keys()][i] ?? null;
+	getItem = (place: string): string | null => this.#texts.get(place) ?? null;
+	setItem = (place: string, text: string): void => {
+		this.#texts.set(place, text);
+	};
+	removeItem = (place: string): void => {
+		this.#texts.delete(place);
+	};
+}
+
 /** A device: its own storage, and any number of tabs on it. */
 export class FakeDevice {
 	readonly #databases = new IDBFactory();
@@ -122,6 +139,11 @@ export class FakeDevice {
 	isFull = false;
 	hasStorage = true;
 	clock = new Date("2030-01-01T00:00:00.000Z");
+	/** The browser's list of texts. */
+	readonly texts = new FakeTexts();
+	readonly jots: Jots = jotsIn(this.texts);
+	/** Until it is let go, the storage opens for nobody. */
+	opening: Promise<void> = Promise.resolve();
 
 	constructor(
 		readonly name: string,
@@ -153,6 +175,7 @@ export class FakeDevice {
 	#tools(): KeeperTools {
 		return {
 			openStore: async () => {
+				await this.opening;
 				if (!this.hasStorage) return null;
 				const store = await this.store();
 				const put = store.putChange.bind(store);
@@ -166,6 +189,7 @@ export class FakeDevice {
 			post: this.server.post,
 			now: () => this.clock,
 			newKey: () => crypto.randomUUID(),
+			jots: () => this.jots,
 			channel: (_, onChange) => {
 				this.#tabs.add(onChange);
 				return {
