@@ -52,6 +52,7 @@ export function ChoiceField({
 					<label className={styles.segment} key={option.value}>
 						<input
 							type="radio"
+							autoComplete="off"
 							name={name ?? own}
 							value={option.value}
 							checked={value === option.value}
@@ -65,6 +66,7 @@ export function ChoiceField({
 					<label className={`${styles.segment} ${styles.unsure}`}>
 						<input
 							type="radio"
+							autoComplete="off"
 							name={name ?? own}
 							value=""
 							checked={value === ""}
@@ -104,6 +106,7 @@ export function ChecksField({
 					<label className={styles.segment} key={option.value}>
 						<input
 							type="checkbox"
+							autoComplete="off"
 							name={name}
 							value={option.value}
 							checked={values.includes(option.value)}

@@ -21,6 +21,7 @@ export function DayField({
 					{...wiring}
 					className={styles.control}
 					type="date"
+					autoComplete="off"
 					name={name}
 					value={value}
 					min={min}

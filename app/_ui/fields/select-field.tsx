@@ -36,6 +36,7 @@ export function SelectField({
 					{...wiring}
 					className={styles.control}
 					name={name}
+					autoComplete="off"
 					value={value}
 					onChange={(event) => onChange(event.target.value)}
 				>

@@ -14,6 +14,7 @@ import { type Control, useForm, useWatch } from "react-hook-form";
 import type { FittingKeeper, KeeperView } from "@/app/_device/keeper";
 import type { KeptFitting } from "@/app/_device/records";
 import { useFormKept, useKeeper } from "@/app/_device/use-keeper";
+import { useEarlyInput } from "@/app/_ui/fields/use-early-input";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { type Advice, advise } from "@/lib/advice/advise";
 import type { WorkshopOffer } from "@/lib/advice/workshop-offer";
@@ -103,6 +104,7 @@ export function FittingDesk({
 			setValue(field, formFrom({ [field]: answer })[field] as never),
 		[setValue],
 	);
+	useEarlyInput();
 	useFormKept({ keeper, view, answers, put });
 	const takenWishes = useSame(view.fitting.takenWishes);
 	const offer = useSame(workshop);

@@ -188,6 +188,7 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 								{...wiring}
 								className={fieldStyles.control}
 								type="date"
+								autoComplete="off"
 								name={name}
 								value={field.value}
 								onChange={field.onChange}
