@@ -1,23 +1,24 @@
 import type { Metadata } from "next";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead } from "@/app/_ui/section";
 import { benchFromQuery } from "@/lib/forms/cue-bench";
 import { currentSettings } from "@/lib/records/settings/loaders";
 import { densitiesOf } from "@/lib/workshop/stock";
 import { CueBench } from "./_parts/cue-bench";
 
-export const metadata: Metadata = { title: "Cue on its own" };
+export async function generateMetadata(): Promise<Metadata> {
+	return { title: (await readReader()).say("cues.title") };
+}
 
 export default async function CuesPage({
 	searchParams,
 }: {
 	searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
+	const { say } = await readReader();
 	return (
 		<>
-			<PageHead
-				title="Cue on its own"
-				lead="Choose a cue, without a player, and see what it looks like, weighs, bends like and does to the ball. What is left open takes the usual figure; the address keeps what is chosen."
-			/>
+			<PageHead title={say("cues.title")} lead={say("cues.lead")} />
 			<CueBench
 				initial={benchFromQuery(await searchParams)}
 				densities={densitiesOf((await currentSettings()).stock)}

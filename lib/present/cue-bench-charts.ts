@@ -27,6 +27,7 @@ export function weightSpeedChart(p: {
 	reader: Reader;
 }): ChartModel {
 	const { profile, cueMassG, gameId, reader } = p;
+	const { say } = reader;
 	const { weights, bestMassG } = profile;
 	const first = weights[0];
 	const last = weights[weights.length - 1];
@@ -38,7 +39,7 @@ export function weightSpeedChart(p: {
 		axis: "x",
 		from: mass(usual[0]),
 		to: mass(usual[1]),
-		label: "Usual for the game",
+		label: say("cueBench.chart.usual"),
 		kind: "wanted",
 	} as const;
 	const slowest = Math.min(
@@ -46,20 +47,25 @@ export function weightSpeedChart(p: {
 	);
 	return {
 		id: "weight-speed",
-		title: "Weight and ball speed",
-		summary: `With the same effort the ball leaves fastest from a cue of about ${formatMass(bestMassG.value, reader)}, but the best is flat: from ${formatMass(first.cueMassG, reader)} to ${formatMass(last.cueMassG, reader)} the ball loses ${formatPercent(1 - slowest, reader, 1)} of its speed at most. Swung equally fast, a heavier cue always sends it faster.`,
+		title: say("cueBench.chart.weight.title"),
+		summary: say("cueBench.chart.weight.summary", {
+			best: formatMass(bestMassG.value, reader),
+			from: formatMass(first.cueMassG, reader),
+			to: formatMass(last.cueMassG, reader),
+			loss: formatPercent(1 - slowest, reader, 1),
+		}),
 		x: {
-			label: "Cue weight",
+			label: say("cueBench.chart.weight.x"),
 			unit: massUnit(reader),
 			domain: [mass(first.cueMassG), mass(last.cueMassG)],
 		},
 		panels: [
 			{
-				label: "Ball speed at equal effort, of the best",
+				label: say("cueBench.chart.weight.effortAxis"),
 				unit: "%",
 				lines: [
 					{
-						name: "Equal effort",
+						name: say("cueBench.chart.weight.effort"),
 						points: weights.map((one) =>
 							banded(mass(one.cueMassG), one.equalEffortFraction, percent),
 						),
@@ -68,11 +74,11 @@ export function weightSpeedChart(p: {
 				zones: [usualZone],
 			},
 			{
-				label: "Ball speed over cue speed, centre hit",
+				label: say("cueBench.chart.weight.speedAxis"),
 				unit: "",
 				lines: [
 					{
-						name: "Equal cue speed",
+						name: say("cueBench.chart.weight.speed"),
 						points: weights.map((one) =>
 							banded(mass(one.cueMassG), one.equalSpeedRatio, (v) => v),
 						),
@@ -83,7 +89,11 @@ export function weightSpeedChart(p: {
 		],
 		marker: { x: mass(cueMassG), label: formatMass(cueMassG, reader) },
 		table: {
-			columns: ["Cue weight", "Equal effort", "Equal cue speed"],
+			columns: [
+				say("cueBench.chart.weight.x"),
+				say("cueBench.chart.weight.effort"),
+				say("cueBench.chart.weight.speed"),
+			],
 			rows: thin(weights).map((one) => [
 				formatMass(one.cueMassG, reader),
 				formatPercent(one.equalEffortFraction.value, reader, 1),
@@ -112,7 +122,7 @@ function overOffset({ profile, gameId, reader }: OffsetQuestion) {
 		half,
 		x,
 		axis: {
-			label: "Contact off the ball’s centre",
+			label: reader.say("cueBench.chart.offset"),
 			unit: lengthUnit(reader),
 			domain: [0, x(last.offsetRatio)],
 		} as const,
@@ -139,20 +149,32 @@ export function spinChart(
 	p: OffsetQuestion & { cueSpeedMPerS: number },
 ): ChartModel {
 	const { profile, cueSpeedMPerS, reader } = p;
+	const { say } = reader;
 	const { offsets, half, x, axis, offsetText, beyond } = overOffset(p);
 	const gap = half.modelGapFraction;
 	return {
 		id: "offset-spin",
-		title: "Spin and speed off centre",
-		summary: `At a cue speed of ${formatNumber(cueSpeedMPerS, reader, 1)}\u00a0m/s and half a ball radius off centre, the ball leaves at ${formatNumber(half.ballSpeedMPerS.value, reader, 1)}\u00a0m/s and spins ${formatNumber(half.spinRevPerS.value, reader)} times a second. ${gap === null ? "" : `Published models of the speed part by ${formatPercent(gap, reader)} there; the band holds both. `}Past ${offsetText(profile.usableOffsetRatio)} the tip slips or runs out of dome.`,
+		title: say("cueBench.chart.spin.title"),
+		summary: say("cueBench.chart.spin.summary", {
+			cueSpeed: formatNumber(cueSpeedMPerS, reader, 1),
+			ballSpeed: formatNumber(half.ballSpeedMPerS.value, reader, 1),
+			turns: formatNumber(half.spinRevPerS.value, reader),
+			models:
+				gap === null
+					? ""
+					: say("cueBench.chart.spin.models", {
+							gap: formatPercent(gap, reader),
+						}),
+			usable: offsetText(profile.usableOffsetRatio),
+		}),
 		x: axis,
 		panels: [
 			{
-				label: "Ball speed",
+				label: say("cueBench.chart.spin.speed"),
 				unit: "m/s",
 				lines: [
 					{
-						name: "Ball speed",
+						name: say("cueBench.chart.spin.speed"),
 						points: offsets.map((one) =>
 							banded(x(one.offsetRatio), one.ballSpeedMPerS, (v) => v),
 						),
@@ -161,21 +183,25 @@ export function spinChart(
 				zones: beyond(""),
 			},
 			{
-				label: "Spin",
-				unit: "turns/s",
+				label: say("cueBench.chart.spin.spin"),
+				unit: say("cueBench.chart.spin.turns"),
 				lines: [
 					{
-						name: "Spin",
+						name: say("cueBench.chart.spin.spin"),
 						points: offsets.map((one) =>
 							banded(x(one.offsetRatio), one.spinRevPerS, (v) => v),
 						),
 					},
 				],
-				zones: beyond("Miscue"),
+				zones: beyond(say("cueBench.chart.miscue")),
 			},
 		],
 		table: {
-			columns: ["Off centre", "Ball speed", "Spin"],
+			columns: [
+				say("cueBench.chart.offColumn"),
+				say("cueBench.chart.spin.speed"),
+				say("cueBench.chart.spin.spin"),
+			],
 			rows: offsets.map((one) => [
 				offsetText(one.offsetRatio),
 				`${formatNumber(one.ballSpeedMPerS.value, reader, 2)}\u00a0m/s`,
@@ -188,6 +214,7 @@ export function spinChart(
 /** Deflection of the cue ball, and the bridge length that cancels it, over the offset of side. */
 export function deflectionChart(p: OffsetQuestion): ChartModel {
 	const { reader } = p;
+	const { say } = reader;
 	const { offsets, half, x, axis, offsetText, beyond } = overOffset(p);
 	const length = (mm: number) => axisLength(mm, reader);
 	const pivots = offsets.flatMap(({ offsetRatio, pivotLengthMm }) =>
@@ -195,39 +222,51 @@ export function deflectionChart(p: OffsetQuestion): ChartModel {
 	);
 	return {
 		id: "offset-deflection",
-		title: "Deflection with side",
-		summary: `With side of half a ball radius the cue ball leaves ${formatAngle(half.squirtDeg.value, reader)} off the cue’s line, whatever the speed.${half.pivotLengthMm === null ? "" : ` Turned about a bridge ${formatLength(half.pivotLengthMm.value, reader)} from the tip, the cue would cancel it.`} Less mass at the end deflects less.`,
+		title: say("cueBench.chart.deflection.title"),
+		summary: say("cueBench.chart.deflection.summary", {
+			angle: formatAngle(half.squirtDeg.value, reader),
+			pivot:
+				half.pivotLengthMm === null
+					? ""
+					: say("cueBench.chart.deflection.pivot", {
+							length: formatLength(half.pivotLengthMm.value, reader),
+						}),
+		}),
 		x: axis,
 		panels: [
 			{
-				label: "Cue-ball deflection, with side",
+				label: say("cueBench.chart.deflection.axis"),
 				unit: "°",
 				lines: [
 					{
-						name: "Deflection",
+						name: say("cueBench.chart.deflection.name"),
 						points: offsets.map((one) =>
 							banded(x(one.offsetRatio), one.squirtDeg, (v) => v),
 						),
 					},
 				],
-				zones: beyond("Miscue"),
+				zones: beyond(say("cueBench.chart.miscue")),
 			},
 			{
-				label: "Pivot length, tip to bridge",
+				label: say("cueBench.chart.deflection.pivotAxis"),
 				unit: lengthUnit(reader),
 				lines: [
 					{
-						name: "Pivot length",
+						name: say("cueBench.chart.deflection.pivotName"),
 						points: pivots.map((one) =>
 							banded(x(one.offsetRatio), one.pivotLengthMm, length),
 						),
 					},
 				],
-				zones: beyond("Miscue"),
+				zones: beyond(say("cueBench.chart.miscue")),
 			},
 		],
 		table: {
-			columns: ["Off centre", "Deflection", "Pivot length"],
+			columns: [
+				say("cueBench.chart.offColumn"),
+				say("cueBench.chart.deflection.name"),
+				say("cueBench.chart.deflection.pivotName"),
+			],
 			rows: offsets.map((one) => [
 				offsetText(one.offsetRatio),
 				formatAngle(one.squirtDeg.value, reader, 2),

@@ -12,8 +12,10 @@ import {
 	formatPercent,
 	type LengthKind,
 } from "./figures";
-import { materialName, metalName } from "./labels";
+import { materialName, metalName, seasonName } from "./labels";
+import { capital, joinedAnd } from "./lists";
 import { cautionText } from "./notices";
+import { cuePartName } from "./part-names";
 
 /** One figure: its name, its value, where nine in ten lie, and what it means. */
 export interface Fact {
@@ -54,28 +56,42 @@ export function weightFacts(
 	answer: CueAnswer,
 	reader: Reader,
 ): readonly Fact[] {
+	const { say } = reader;
 	const { mass, plan } = answer;
 	const facts: Fact[] = [
 		{
-			label: "Weight",
+			label: say("cueBench.weight"),
 			value: formatMass(mass.massG.value, reader),
 			band: formatMassBand(band90(mass.massG), reader),
 			note:
 				plan === null
-					? "With nothing added; billets differ."
-					: `Of ${formatMass(plan.naturalMassG.value, reader)} natural weight.`,
+					? say("cueBench.nothingAdded")
+					: say("cueBench.ofNatural", {
+							mass: formatMass(plan.naturalMassG.value, reader),
+						}),
 		},
 		{
-			label: "Balance, from the butt end",
+			label: say("cueBench.balance"),
 			...length(mass.balanceFromButtMm, reader),
 		},
 	];
 	if (plan !== null && plan.metalMassG > 0)
 		facts.push({
-			label: "Added weight, net",
+			label: say("cueBench.added"),
 			value: formatMass(plan.addedMassG.value, reader, "added"),
 			band: null,
-			note: `${metalName(plan.metal, reader)} ${formatMass(plan.metalMassG, reader, "added")} in, wood ${formatMass(plan.drilledOutMassG, reader, "added")} out${plan.boreDepthMm > 0 ? `; bore Ø${formatLength(plan.boreDiameterMm, reader, "diameter")}, ${formatLength(plan.boreDepthMm, reader)} deep` : ""}.`,
+			note: say("cueBench.addedNote", {
+				metal: metalName(plan.metal, reader),
+				in: formatMass(plan.metalMassG, reader, "added"),
+				out: formatMass(plan.drilledOutMassG, reader, "added"),
+				bore:
+					plan.boreDepthMm > 0
+						? say("cueBench.bore", {
+								across: formatLength(plan.boreDiameterMm, reader, "diameter"),
+								deep: formatLength(plan.boreDepthMm, reader),
+							})
+						: "",
+			}),
 		});
 	return facts;
 }
@@ -85,21 +101,22 @@ export function inertiaFacts(
 	answer: CueAnswer,
 	reader: Reader,
 ): readonly Fact[] {
+	const { say } = reader;
 	const { mass } = answer;
 	return [
 		{
-			label: "Inertia about the balance point",
+			label: say("cueBench.inertiaBalance"),
 			...inertia(mass.inertiaAboutBalanceKgM2, 0, reader),
-			note: "What resists steering the tip sideways.",
+			note: say("cueBench.inertiaBalanceNote"),
 		},
 		{
-			label: "Inertia about the grip hand",
+			label: say("cueBench.inertiaGrip"),
 			...inertia(answer.inertiaAboutGripKgM2, 0, reader),
 		},
 		{
-			label: "Inertia about its own axis",
+			label: say("cueBench.inertiaAxis"),
 			...inertia(mass.inertiaAboutAxisKgM2, 2, reader),
-			note: "What resists rolling it between the fingers.",
+			note: say("cueBench.inertiaAxisNote"),
 		},
 	];
 }
@@ -109,6 +126,7 @@ export function bendingFacts(
 	answer: CueAnswer,
 	reader: Reader,
 ): readonly Fact[] {
+	const { say } = reader;
 	const { planes, sideRatio } = answer.bending;
 	const { x, y } = planes;
 	const [first] = x.freeHz;
@@ -116,44 +134,48 @@ export function bendingFacts(
 	const hertz = (estimate: Estimate) =>
 		number(estimate, { decimals: 1, unit: "Hz" }, reader);
 	const across = y.freeHz[0];
-	const still = x.stillMm
-		.map((stationMm) =>
+	const still = joinedAnd(
+		x.stillMm.map((stationMm) =>
 			formatLength(answer.design.lengthMm - stationMm, reader),
-		)
-		.join(" and ");
+		),
+		reader,
+	);
 	return [
 		{
-			label: "First bending, hanging free",
+			label: say("cueBench.free"),
 			...hertz(first),
-			note: `Stays still ${still} from the butt end: hold it there to hear it ring.${
+			note:
 				sideRatio > 1.01 && across
-					? ` Turned a quarter, ${formatNumber(across.value, reader, 1)}\u00a0Hz: ${formatPercent(sideRatio - 1, reader)} between the planes.`
-					: " Both planes alike within a percent."
-			}`,
+					? say("cueBench.freeTurned", {
+							still,
+							hertz: formatNumber(across.value, reader, 1),
+							share: formatPercent(sideRatio - 1, reader),
+						})
+					: say("cueBench.freeAlike", { still }),
 		},
 		{
-			label: "First bending, held in a fist",
+			label: say("cueBench.fist"),
 			...hertz(x.heldHz.clamped),
-			note: "The grip clamped: the cue whips like a rod.",
+			note: say("cueBench.fistNote"),
 		},
 		{
-			label: "First bending, held lightly",
+			label: say("cueBench.lightly"),
 			...hertz(x.heldHz.pinned),
-			note: "The grip free to rock: a real hand lies between the two.",
+			note: say("cueBench.lightlyNote"),
 		},
 		{
-			label: "Tip hangs down, held level at the grip",
+			label: say("cueBench.droop"),
 			...length(x.droopMm, reader, "gap"),
-			note: "Under its own weight, clamped there.",
+			note: say("cueBench.droopNote"),
 		},
 		{
-			label: "Tip gives, for one newton sideways",
+			label: say("cueBench.give"),
 			...length(x.giveMmPerN, reader, "gap"),
 		},
 		{
-			label: "Effective end mass",
+			label: say("cueBench.endMass"),
 			...number(answer.endMassG, { decimals: 1, unit: "g" }, reader),
-			note: "What the ball feels sideways in the short time of contact; less deflects less.",
+			note: say("cueBench.endMassNote"),
 		},
 	];
 }
@@ -169,39 +191,46 @@ export interface YearView {
 	readonly cautions: readonly string[];
 }
 
-const capital = (text: string): string =>
-	text.charAt(0).toUpperCase() + text.slice(1);
-
 /** What a year in a place does to the cue, as sentence and table. */
 export function yearView(
 	year: YearSwing,
 	seasons: readonly Season[],
 	reader: Reader,
 ): YearView {
+	const { say } = reader;
 	const across = (radialMm: number, tangentialMm: number) =>
-		`${formatLength(radialMm, reader, "bench")} across, ${formatLength(tangentialMm, reader, "bench")} along`;
+		say("cueBench.year.across", {
+			across: formatLength(radialMm, reader, "bench"),
+			along: formatLength(tangentialMm, reader, "bench"),
+		});
 	const row = (
 		name: string,
 		value: (one: SeasonFigures, index: number) => string,
 	) => ({ name, values: year.seasons.map(value) });
 	return {
-		sentence: `Settled in each air in turn, the cue’s weight swings by ${formatMass(year.massSwingG, reader, "added")} and its butt end by ${formatLength(year.buttSwingMm, reader, "bench")} across. Wood follows the air by weeks and a finish slows it: this is the most a year can do, not a day.`,
-		columns: year.seasons.map(({ name }) => capital(name)),
+		sentence: say("cueBench.year.sentence", {
+			mass: formatMass(year.massSwingG, reader, "added"),
+			across: formatLength(year.buttSwingMm, reader, "bench"),
+		}),
+		columns: year.seasons.map(({ name }) => capital(seasonName(name, reader))),
 		rows: [
-			row("Air", (_, i) => airWords(seasons[i], reader)),
-			row(
-				"Moisture of the wood",
-				({ moisturePct: { value, sd } }) =>
-					`${formatNumber(value, reader, 1)}% ± ${formatNumber(sd, reader, 1)}`,
+			row(say("cueBench.year.air"), (_, i) => airWords(seasons[i], reader)),
+			row(say("cueBench.year.moisture"), ({ moisturePct: { value, sd } }) =>
+				say("cueBench.year.moistureValue", {
+					value: formatNumber(value, reader, 1),
+					sd: formatNumber(sd, reader, 1),
+				}),
 			),
-			row("Weight", ({ massG }) => formatMass(massG.value, reader)),
-			row("Balance, from the butt end", ({ balanceFromButtMm }) =>
+			row(say("cueBench.weight"), ({ massG }) =>
+				formatMass(massG.value, reader),
+			),
+			row(say("cueBench.balance"), ({ balanceFromButtMm }) =>
 				formatLength(balanceFromButtMm.value, reader),
 			),
-			row("Butt end, across and along the rings", (one) =>
+			row(say("cueBench.year.butt"), (one) =>
 				across(one.buttRadialMm, one.buttTangentialMm),
 			),
-			row("Tip, across and along the rings", (one) =>
+			row(say("cueBench.year.tip"), (one) =>
 				across(one.tipRadialMm, one.tipTangentialMm),
 			),
 		],
@@ -212,7 +241,10 @@ export function yearView(
 function airWords(season: Season | undefined, reader: Reader): string {
 	if (!season) throw new RangeError("a season without its air");
 	const { temperatureC, relativeHumidityPct } = season.air;
-	return `${formatNumber(temperatureC, reader)}\u00a0°C, ${formatNumber(relativeHumidityPct, reader)}% humidity`;
+	return reader.say("cueBench.year.airValue", {
+		temperature: formatNumber(temperatureC, reader),
+		humidity: formatNumber(relativeHumidityPct, reader),
+	});
 }
 
 export interface PartRow {
@@ -234,7 +266,7 @@ export function partRows(
 	reader: Reader,
 ): readonly PartRow[] {
 	return answer.mass.parts.map((one) => ({
-		part: capital(one.part),
+		part: cuePartName(one.part, reader),
 		material: materialName(one.material, reader),
 		weight: partMass(one.massG.value, reader),
 		centre: formatLength(

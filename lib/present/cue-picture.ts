@@ -1,10 +1,10 @@
 import type { CueDesign } from "@/lib/cue/design";
 import { sleevesOf } from "@/lib/cue/layers";
 import { diameterAtMm, domeDepthMm, outlineRadiusMm } from "@/lib/cue/taper";
-import { METALS } from "@/lib/reference/metals";
-import type { Reader } from "@/lib/words/reader";
+import type { Messages, Reader } from "@/lib/words/reader";
 import { angleYPx, type CueFrame, pointStationMm, xPx, yPx } from "./cue-view";
 import { formatLength, formatNumber } from "./figures";
+import { metalName } from "./labels";
 import { placeLabels } from "./place-labels";
 
 export type MarkKind = "joint" | "points" | "balance" | "weight";
@@ -152,13 +152,15 @@ function hiddenBodies(
 		});
 }
 
-const POINT_WORDS: Readonly<Record<string, string>> = {
-	"first splice pair": "Points",
-	"second splice pair": "Points",
-	"third splice pair": "Points between",
-	"fourth splice pair": "Points between",
-	"front wedge": "Front wedge",
-	"all-round wedges": "Wedges all round",
+export type PointPlace = keyof Messages["cuePicture"]["place"];
+
+const POINT_PLACES: Readonly<Record<string, PointPlace>> = {
+	"first splice pair": "points",
+	"second splice pair": "points",
+	"third splice pair": "between",
+	"fourth splice pair": "between",
+	"front wedge": "frontWedge",
+	"all-round wedges": "allRound",
 };
 
 interface Mark {
@@ -167,26 +169,27 @@ interface Mark {
 	readonly text: string;
 }
 
-/** Where the woods of the butt come to their points, by name from the tip; a wedge with veneers where they begin. */
+/** Where the woods of the butt come to their points, in order from the tip; a wedge with veneers where they begin. */
 export function pointMarks(
 	design: CueDesign,
-): readonly { readonly name: string; readonly stationMm: number }[] {
+): readonly { readonly place: PointPlace; readonly stationMm: number }[] {
 	const { base, cuts } = design.splice;
-	const found = new Map<string, number>();
+	const found = new Map<PointPlace, number>();
 	for (const cut of cuts) {
 		const stationMm = pointStationMm(design, cut);
 		if (stationMm === null) continue;
 		const part = cut.part.replace(/ veneer$/, "");
-		const name = POINT_WORDS[part] ?? part;
-		found.set(name, Math.min(stationMm, found.get(name) ?? stationMm));
+		const place = POINT_PLACES[part];
+		if (place === undefined) throw new Error(`no words for the cut ${part}`);
+		found.set(place, Math.min(stationMm, found.get(place) ?? stationMm));
 	}
 	if (base.kind === "prongs") {
-		found.set("Points", base.pointStationMm);
-		found.set("Shaft wood ends", base.endStationMm);
+		found.set("points", base.pointStationMm);
+		found.set("shaftEnds", base.endStationMm);
 	}
-	if (base.kind === "tenon") found.set("Butt wood", base.joinStationMm);
+	if (base.kind === "tenon") found.set("buttWood", base.joinStationMm);
 	return [...found]
-		.map(([name, stationMm]) => ({ name, stationMm }))
+		.map(([place, stationMm]) => ({ place, stationMm }))
 		.sort((a, b) => a.stationMm - b.stationMm);
 }
 
@@ -196,35 +199,48 @@ function marksOf(p: {
 	balanceFromButtMm?: number;
 }): readonly Mark[] {
 	const { design, reader, balanceFromButtMm } = p;
+	const { say } = reader;
 	const { lengthMm, joint, endJoint } = design;
 	const fromButt = (stationMm: number) =>
 		formatLength(lengthMm - stationMm, reader);
-	const marks: Mark[] = pointMarks(design).map(({ name, stationMm }) => ({
+	const marks: Mark[] = pointMarks(design).map(({ place, stationMm }) => ({
 		kind: "points",
 		stationMm,
-		text: `${name} ${fromButt(stationMm)}`,
+		text: say("cuePicture.mark", {
+			name: say(`cuePicture.place.${place}`),
+			place: fromButt(stationMm),
+		}),
 	}));
 	for (const [one, name] of [
-		[joint, "Joint"],
-		[endJoint, "End piece"],
+		[joint, "joint"],
+		[endJoint, "endPiece"],
 	] as const)
 		if (one)
 			marks.push({
 				kind: "joint",
 				stationMm: one.stationMm,
-				text: `${name} ${fromButt(one.stationMm)}`,
+				text: say("cuePicture.mark", {
+					name: say(`cuePicture.${name}`),
+					place: fromButt(one.stationMm),
+				}),
 			});
 	if (balanceFromButtMm !== undefined)
 		marks.push({
 			kind: "balance",
 			stationMm: lengthMm - balanceFromButtMm,
-			text: `Balance ${formatLength(balanceFromButtMm, reader)}`,
+			text: say("cuePicture.balance", {
+				place: formatLength(balanceFromButtMm, reader),
+			}),
 		});
 	for (const slug of design.addedWeight)
 		marks.push({
 			kind: "weight",
 			stationMm: (slug.fromStationMm + slug.toStationMm) / 2,
-			text: `${METALS[slug.metal].name} Ø${formatLength(slug.diameterMm, reader, "diameter")} × ${formatLength(slug.toStationMm - slug.fromStationMm, reader)}`,
+			text: say("cuePicture.slug", {
+				metal: metalName(slug.metal, reader),
+				across: formatLength(slug.diameterMm, reader, "diameter"),
+				length: formatLength(slug.toStationMm - slug.fromStationMm, reader),
+			}),
 		});
 	return marks;
 }
@@ -276,13 +292,16 @@ function endLabels(
 	return [
 		{
 			side: "left",
-			text: frame.fromMm === 0 ? `Tip Ø${thick(0)}` : `Ø${thick(frame.fromMm)}`,
+			text:
+				frame.fromMm === 0
+					? reader.say("cuePicture.tip", { across: thick(0) })
+					: `Ø${thick(frame.fromMm)}`,
 		},
 		{
 			side: "right",
 			text:
 				frame.toMm === design.lengthMm
-					? `Butt Ø${thick(frame.toMm)}`
+					? reader.say("cuePicture.butt", { across: thick(frame.toMm) })
 					: `Ø${thick(frame.toMm)}`,
 		},
 	];

@@ -6,6 +6,7 @@ import { pointMarks } from "./cue-picture";
 import type { CuePart } from "./cue-view";
 import { formatLength, formatNumber } from "./figures";
 import { inSentence, layoutLabel, materialName } from "./labels";
+import { cuePartName } from "./part-names";
 
 /** One stretch of a line along the surface that shows one material. */
 export interface SeenStretch {
@@ -71,27 +72,35 @@ export function cueWords(p: {
 	balanceFromButtMm?: number;
 }): string {
 	const { design, reader, balanceFromButtMm } = p;
+	const { say } = reader;
 	const first = design.taper[0];
 	const last = design.taper[design.taper.length - 1];
 	if (!first || !last) throw new RangeError("a cue without a taper");
 	const points = pointMarks(design)
-		.map(
-			({ name, stationMm }) =>
-				`${name.toLowerCase()} ${formatLength(design.lengthMm - stationMm, reader)}`,
+		.map(({ place, stationMm }) =>
+			say("cuePicture.mark", {
+				name: say(`cuePicture.placeMid.${place}`),
+				place: formatLength(design.lengthMm - stationMm, reader),
+			}),
 		)
 		.join(", ");
-	const balance =
-		balanceFromButtMm === undefined
-			? ""
-			: ` It balances ${formatLength(balanceFromButtMm, reader)} from the butt end.`;
-	return `A cue ${formatLength(design.lengthMm, reader)} long, ${formatLength(first.diameterMm, reader, "diameter")} thick at the tip and ${formatLength(last.diameterMm, reader, "diameter")} at the butt. ${layoutLabel(design.layout, reader)}. Shaft of ${inSentence.material(design.shaftWood, reader)}, butt of ${inSentence.material(design.buttWood, reader)}: ${inSentence.splice(design.splice.id, reader)}${points === "" ? "" : ` (from the butt end: ${points})`}.${balance}`;
+	return say("cuePicture.words", {
+		length: formatLength(design.lengthMm, reader),
+		tip: formatLength(first.diameterMm, reader, "diameter"),
+		butt: formatLength(last.diameterMm, reader, "diameter"),
+		layout: layoutLabel(design.layout, reader),
+		shaftWood: inSentence.material(design.shaftWood, reader),
+		buttWood: inSentence.material(design.buttWood, reader),
+		splice: inSentence.splice(design.splice.id, reader),
+		points: points === "" ? "" : say("cuePicture.points", { points }),
+		balance:
+			balanceFromButtMm === undefined
+				? ""
+				: say("cuePicture.balances", {
+						place: formatLength(balanceFromButtMm, reader),
+					}),
+	});
 }
-
-const PART_SHOWN: Readonly<Record<CuePart, string>> = {
-	whole: "The whole cue",
-	front: "The front of the cue, enlarged",
-	butt: "The butt, enlarged",
-};
 
 /** How a view is drawn, for its caption. */
 export function viewWords(
@@ -103,14 +112,16 @@ export function viewWords(
 	},
 	reader: Reader,
 ): string {
+	const { say } = reader;
 	const turn = ((p.angleDeg % 360) + 360) % 360;
-	if (p.isUnrolled)
-		return `${PART_SHOWN[p.part]}, its surface laid flat: tip on the left, one full turn from top to bottom, ${formatNumber(turn, reader)}° in the middle.`;
+	const part = say(`cuePicture.part.${p.part}`);
+	const angle = formatNumber(turn, reader);
+	if (p.isUnrolled) return say("cuePicture.flat", { part, angle });
 	const scale =
 		p.stretch === 1
-			? "to scale"
-			: `thickness drawn ${formatNumber(p.stretch, reader)} times`;
-	return `${PART_SHOWN[p.part]}, ${scale}, tip on the left, turned so that ${formatNumber(turn, reader)}° faces you.`;
+			? say("cuePicture.toScale")
+			: say("cuePicture.thicker", { times: formatNumber(p.stretch, reader) });
+	return say("cuePicture.view", { part, scale, angle });
 }
 
 export interface SeenRow {
@@ -131,7 +142,7 @@ export function seenRows(p: {
 	const fromButt = (stationMm: number) =>
 		formatLength(design.lengthMm - stationMm, reader, "station");
 	return seenAlong(design, p.angleDeg).map((one) => ({
-		part: one.part.charAt(0).toUpperCase() + one.part.slice(1),
+		part: cuePartName(one.part, reader),
 		material: materialName(one.material, reader),
 		from: fromButt(one.fromStationMm),
 		to: fromButt(one.toStationMm),

@@ -17,6 +17,7 @@ import {
 	formatNumber,
 	formatPercent,
 } from "./figures";
+import { joinedAnd } from "./lists";
 
 /** The part behind the ferrule that a player's eye rests on. */
 export const SIGHTED_MM = 150;
@@ -36,11 +37,6 @@ export interface GrainView {
 	readonly advice: readonly string[];
 	readonly rows: readonly ArrowRow[];
 }
-
-const FACE_WORDS: Readonly<Record<Face, string>> = {
-	front: "Front",
-	back: "Back",
-};
 
 /** Half-angle of the straight taper from ferrule to the butt's first wood. */
 export function meanTaperDeg(design: CueDesign): number {
@@ -63,6 +59,7 @@ export function grainView(p: {
 	reader: Reader;
 }): GrainView {
 	const { design, picture, reader } = p;
+	const { say } = reader;
 	const mm = (value: number) => formatLength(value, reader);
 	const ferruleEndMm = design.tip.heightMm + design.ferrule.lengthMm;
 	const all = [...picture.front.arrows, ...picture.back.arrows].sort(
@@ -73,17 +70,28 @@ export function grainView(p: {
 			faceWords("front", picture.front, reader),
 			faceWords("back", picture.back, reader),
 			picture.nearTip.length === 0
-				? `None falls in the ${mm(SIGHTED_MM)} behind the ferrule.`
-				: `In the ${mm(SIGHTED_MM)} behind the ferrule ${picture.nearTip.length === 1 ? "one falls" : `${formatNumber(picture.nearTip.length, reader)} fall`}: ${picture.nearTip.map(({ face, stationMm }) => `${mm(stationMm)} from the tip, ${face}`).join("; ")}.`,
+				? say("grain.noneNear", { sighted: mm(SIGHTED_MM) })
+				: say("grain.near", {
+						sighted: mm(SIGHTED_MM),
+						count: picture.nearTip.length,
+						places: picture.nearTip
+							.map(({ face, stationMm }) =>
+								say("grain.nearOne", {
+									place: mm(stationMm),
+									face: say(`grain.faceMid.${face}`),
+								}),
+							)
+							.join("; "),
+					}),
 			sightWords(p.sightTurnDeg, reader),
 		],
 		advice: adviceOf(p),
 		rows: all.map(({ face, stationMm, pointsTo }) => ({
-			face: FACE_WORDS[face],
+			face: say(`grain.face.${face}`),
 			fromTip: formatLength(stationMm, reader, "station"),
 			fromButt: formatLength(design.lengthMm - stationMm, reader, "station"),
-			points: pointsTo === "tip" ? "to the tip" : "to the butt",
-			near: stationMm <= ferruleEndMm + SIGHTED_MM ? "in sight" : "",
+			points: pointsTo === "tip" ? say("grain.toTip") : say("grain.toButt"),
+			near: stationMm <= ferruleEndMm + SIGHTED_MM ? say("grain.inSight") : "",
 		})),
 	};
 }
@@ -94,37 +102,42 @@ function faceWords(
 	reader: Reader,
 ): string {
 	const mm = (value: number) => formatLength(value, reader);
+	const { say } = reader;
+	const name = say(`grain.face.${face}`);
 	const [first] = arrows;
-	if (!first) return `${FACE_WORDS[face]}: no arrow on the shaft.`;
-	const count =
-		arrows.length === 1
-			? "one arrow"
-			: `${formatNumber(arrows.length, reader)} arrows`;
-	const apart =
-		meanSpacingMm === null ? "" : `, ${mm(meanSpacingMm)} apart on average`;
+	if (!first) return say("grain.noArrow", { face: name });
 	const ways = new Set(arrows.map(({ pointsTo }) => pointsTo));
-	const way =
-		ways.size > 1
-			? "pointing both ways"
-			: `pointing to the ${first.pointsTo === "tip" ? "tip" : "butt"}`;
-	return `${FACE_WORDS[face]}: ${count}${apart}, ${way}, the first ${mm(first.stationMm)} from the tip.`;
+	return say("grain.arrows", {
+		face: name,
+		count: arrows.length,
+		apart:
+			meanSpacingMm === null
+				? ""
+				: say("grain.apart", { spacing: mm(meanSpacingMm) }),
+		way: ways.size > 1 ? "both" : first.pointsTo,
+		first: mm(first.stationMm),
+	});
 }
 
 function sightWords(turnDeg: number, reader: Reader): string {
+	const { say } = reader;
 	const { front, back } = arrowsSeenAt(turnDeg);
 	const place = (share: number) =>
 		Math.abs(share) < 0.05
-			? "on the sight line"
-			: `${formatPercent(Math.abs(share), reader)} of the half thickness beside the sight line`;
+			? say("grain.onLine")
+			: say("grain.beside", { share: formatPercent(Math.abs(share), reader) });
 	const seen = [
 		front.seen
-			? `the front’s arrows stand ${place(front.sidewaysShare)}`
+			? say("grain.frontStands", { place: place(front.sidewaysShare) })
 			: null,
-		back.seen ? `the back’s arrows stand ${place(back.sidewaysShare)}` : null,
+		back.seen
+			? say("grain.backStands", { place: place(back.sidewaysShare) })
+			: null,
 	].filter((words) => words !== null);
+	const angle = formatAngle(turnDeg, reader, 0);
 	return seen.length === 0
-		? `Turned by ${formatAngle(turnDeg, reader, 0)}, both faces lie at the sides: no arrow points along the sight line.`
-		: `Turned by ${formatAngle(turnDeg, reader, 0)}, ${seen.join(" and ")}.`;
+		? say("grain.noneSeen", { angle })
+		: say("grain.seen", { angle, seen: joinedAnd(seen, reader) });
 }
 
 function adviceOf(p: {
@@ -134,6 +147,7 @@ function adviceOf(p: {
 	reader: Reader;
 }): readonly string[] {
 	const { design, grain, wantedSpacingMm, reader } = p;
+	const { say } = reader;
 	const mm = (value: number) => formatLength(value, reader);
 	const taperDeg = meanTaperDeg(design);
 	const { tiltDeg, ringSpacingMm } = grain;
@@ -157,8 +171,20 @@ function adviceOf(p: {
 	});
 	const degrees = (angleDeg: number) => formatAngle(angleDeg, reader, 2);
 	return [
-		`For arrows about ${mm(wantedSpacingMm)} apart on the front, look for a billet with rings ${formatNumber(wanted, reader, 1)} mm apart, at a tilt of ${formatAngle(tiltDeg, reader)}. Close rings give many arrows, wide rings few.`,
-		`The shaft’s half-angle is ${degrees(taperDeg)} on average. With rings along the axis, ${formatNumber(ringSpacingMm, reader, 1)} mm apart, that puts arrows ${mm(untilted)} apart on both faces.`,
-		`Rings tilted between ${degrees(hiding.lowDeg)} and ${degrees(hiding.highDeg)} leave the front’s ${mm(SIGHTED_MM)} behind the ferrule with one arrow at most; the back then shows about twice as many.`,
+		say("grain.billet", {
+			wanted: mm(wantedSpacingMm),
+			rings: formatNumber(wanted, reader, 1),
+			tilt: formatAngle(tiltDeg, reader),
+		}),
+		say("grain.taper", {
+			taper: degrees(taperDeg),
+			rings: formatNumber(ringSpacingMm, reader, 1),
+			spacing: mm(untilted),
+		}),
+		say("grain.hiding", {
+			low: degrees(hiding.lowDeg),
+			high: degrees(hiding.highDeg),
+			sighted: mm(SIGHTED_MM),
+		}),
 	];
 }

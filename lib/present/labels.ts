@@ -11,6 +11,7 @@ import { isWood } from "@/lib/cue/materials";
 import { type FieldName, noteOn } from "@/lib/forms/fields";
 import { CHOICES, type MeasureName } from "@/lib/forms/fitting-input";
 import { CITATIONS, type CitationId } from "@/lib/reference/citations";
+import type { PlaceId } from "@/lib/reference/climate";
 import type { MetalId } from "@/lib/reference/metals";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
@@ -79,6 +80,9 @@ export function materialName(id: MaterialId, { say }: Reader): string {
 	return isWood(id) ? say(`label.wood.${id}`) : say(`label.metal.${id}`);
 }
 
+export const placeName = (id: PlaceId, { say }: Reader): string =>
+	say(`label.place.${id}`);
+
 /** A season of a year in two halves; a season of another name as it is. */
 export const seasonName = (name: string, reader: Reader): string =>
 	sayOr(`label.season.${name}`, name, reader);
@@ -91,6 +95,8 @@ export const inSentence = {
 			? reader.say(`midSentence.field.${name as Question}`)
 			: fieldLabel(name, reader);
 	},
+	game: (id: GameId, { say }: Reader) => say(`midSentence.game.${id}`),
+	place: (id: PlaceId, { say }: Reader) => say(`midSentence.place.${id}`),
 	wood: (id: WoodId, { say }: Reader) => say(`midSentence.wood.${id}`),
 	metal: (id: MetalId, { say }: Reader) => say(`midSentence.metal.${id}`),
 	splice: (id: SpliceId, { say }: Reader) => say(`midSentence.splice.${id}`),

@@ -92,7 +92,7 @@ describe("marks", () => {
 		fc.assert(
 			fc.property(anyCue, (design) => {
 				const points = pointMarks(design).find(
-					({ name }) => name === "Points" || name === "Butt wood",
+					({ place }) => place === "points" || place === "buttWood",
 				);
 				if (!points) throw new Error("a cue without points");
 				const buttSeenAt = (stationMm: number) =>

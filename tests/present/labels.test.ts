@@ -8,12 +8,13 @@ import {
 	inSentence,
 	materialName,
 	metalName,
+	placeName,
 	ruleLabel,
 	seasonName,
 	woodName,
 } from "@/lib/present/labels";
 import { capital, joinedAnd } from "@/lib/present/lists";
-import { PLACES } from "@/lib/reference/climate";
+import { PLACES, type PlaceId } from "@/lib/reference/climate";
 import { METALS, type MetalId } from "@/lib/reference/metals";
 import { GAMES, type GameId } from "@/lib/reference/rules";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
@@ -33,6 +34,10 @@ describe("the names in English are the tables' own", () => {
 		expect(metalName(id, METRIC)).toBe(METALS[id].name);
 		expect(materialName(id, METRIC)).toBe(METALS[id].name);
 		expect(inSentence.material(id, METRIC)).toBe(METALS[id].name.toLowerCase());
+	});
+	test.each(keys<PlaceId>(PLACES))("%s", (id) => {
+		expect(placeName(id, METRIC)).toBe(PLACES[id].name);
+		expect(inSentence.place(id, METRIC)).toBe(PLACES[id].name.toLowerCase());
 	});
 	test.each(keys<GameId>(GAMES))("%s", (id) => {
 		expect(gameName(id, METRIC)).toBe(GAMES[id].name);

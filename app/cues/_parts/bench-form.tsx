@@ -1,7 +1,9 @@
 "use client";
 
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Section, Stack } from "@/app/_ui/section";
 import type { BenchFieldName } from "@/lib/forms/cue-bench";
+import type { Messages } from "@/lib/words/reader";
 import { BenchQuestion } from "./bench-question";
 import styles from "./cues.module.css";
 
@@ -19,11 +21,11 @@ const FIRST: readonly BenchFieldName[] = [
 ];
 
 const MORE: readonly {
-	readonly title: string;
+	readonly group: keyof Messages["cues"]["group"];
 	readonly names: readonly BenchFieldName[];
 }[] = [
 	{
-		title: "Splice, joint and ferrule",
+		group: "splice",
 		names: [
 			"points",
 			"core",
@@ -38,11 +40,11 @@ const MORE: readonly {
 		],
 	},
 	{
-		title: "Grain and sighting",
+		group: "grain",
 		names: ["rings", "tilt", "sightTurn", "arrowSpacing"],
 	},
 	{
-		title: "Air through the year",
+		group: "year",
 		names: [
 			"place",
 			"dryTemperature",
@@ -51,20 +53,21 @@ const MORE: readonly {
 			"dampHumidity",
 		],
 	},
-	{ title: "Balance and hold", names: ["balance", "grip"] },
+	{ group: "hold", names: ["balance", "grip"] },
 ];
 
 /** Every choice; what is seldom touched folds away. */
 export function BenchForm() {
+	const { say } = useReader();
 	return (
-		<Section title="Choose" lead="Slide, type or leave open." card>
+		<Section title={say("cues.choose")} lead={say("cues.chooseLead")} card>
 			<Stack>
 				{FIRST.map((name) => (
 					<BenchQuestion key={name} name={name} />
 				))}
-				{MORE.map(({ title, names }) => (
-					<details className={styles.more} key={title}>
-						<summary>{title}</summary>
+				{MORE.map(({ group, names }) => (
+					<details className={styles.more} key={group}>
+						<summary>{say(`cues.group.${group}`)}</summary>
 						<Stack>
 							{names.map((name) => (
 								<BenchQuestion key={name} name={name} />

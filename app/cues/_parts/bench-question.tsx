@@ -16,7 +16,13 @@ import {
 import { formatNumber } from "@/lib/present/figures";
 import { PLACES } from "@/lib/reference/climate";
 import { useBench } from "./bench";
-import { BENCH_HINTS, BENCH_LABELS, benchSpec, optionLabel } from "./questions";
+import {
+	benchHint,
+	benchLabel,
+	benchSpec,
+	optionInSentence,
+	optionLabel,
+} from "./questions";
 
 const SLID: readonly BenchFieldName[] = ["length", "butt", "tip", "mass"];
 
@@ -26,8 +32,8 @@ export function BenchQuestion({ name }: { name: BenchFieldName }) {
 	const usual = useUsual(name);
 	const field: BenchField = BENCH_FIELDS[name];
 	const shared = {
-		label: BENCH_LABELS[name],
-		hint: BENCH_HINTS[name],
+		label: benchLabel(name, reader),
+		hint: benchHint(name, reader),
 		name,
 		value: answers[name] ?? "",
 		onChange: (text: string) => answer(name, text),
@@ -42,8 +48,10 @@ export function BenchQuestion({ name }: { name: BenchFieldName }) {
 				}))}
 				unsure={
 					typeof usual === "string"
-						? `Usual: ${optionLabel(name, usual, reader).toLowerCase()}`
-						: "None"
+						? reader.say("cues.usual", {
+								option: optionInSentence(name, usual, reader),
+							})
+						: reader.say("cues.none")
 				}
 			/>
 		);
@@ -52,7 +60,12 @@ export function BenchQuestion({ name }: { name: BenchFieldName }) {
 	const spec = benchSpec(name);
 	if (SLID.includes(name) && typeof usual === "number")
 		return (
-			<SliderField {...shared} spec={spec} resting={usual} clear="Leave open" />
+			<SliderField
+				{...shared}
+				spec={spec}
+				resting={usual}
+				clear={reader.say("field.leaveOpen")}
+			/>
 		);
 	return <Quantity {...shared} spec={spec} usual={usual} />;
 }
@@ -101,7 +114,12 @@ function NumberField({
 	const error =
 		read === null || read.ok || typing || shape.kind === "choice"
 			? null
-			: `${label}: “${shared.value}” is not a number from ${formatNumber(shape.min, reader)} to ${formatNumber(shape.max, reader)}.`;
+			: reader.say("cues.notANumber", {
+					label,
+					text: shared.value,
+					min: formatNumber(shape.min, reader),
+					max: formatNumber(shape.max, reader),
+				});
 	return (
 		<TextField
 			{...shared}

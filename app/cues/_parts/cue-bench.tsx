@@ -17,7 +17,7 @@ import { BenchProvider, useBench } from "./bench";
 import { BenchForm } from "./bench-form";
 import styles from "./cues.module.css";
 import { Facts } from "./facts";
-import { BENCH_LABELS } from "./questions";
+import { benchLabel } from "./questions";
 import { Results } from "./results";
 
 export function CueBench({
@@ -42,13 +42,12 @@ function Laid() {
 			<div className={styles.head}>
 				<Stack>
 					{problems.length > 0 && (
-						<Notice
-							kind="error"
-							title="Some entries cannot be read and count as left open"
-							live
-						>
+						<Notice kind="error" title={reader.say("cues.unread")} live>
 							<p>
-								{problems.map(({ field }) => BENCH_LABELS[field]).join(", ")}.
+								{problems
+									.map(({ field }) => benchLabel(field, reader))
+									.join(", ")}
+								.
 							</p>
 						</Notice>
 					)}
@@ -93,7 +92,7 @@ const Pictured = memo(function Pictured({
 	});
 	return (
 		<>
-			<Section title="The cue" card>
+			<Section title={reader.say("cues.cue")} card>
 				<CuePicture
 					design={cue.design}
 					grain={grain}
@@ -101,11 +100,11 @@ const Pictured = memo(function Pictured({
 				/>
 				<p className={styles.file}>
 					<a href={`/api/v1/cue/picture?${address}`}>
-						Open the picture as a file
+						{reader.say("cues.file")}
 					</a>
 				</p>
 			</Section>
-			<Section title="Weight and balance">
+			<Section title={reader.say("cues.weight")}>
 				<Facts facts={weightFacts(cue, reader)} />
 			</Section>
 		</>

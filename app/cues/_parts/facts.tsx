@@ -1,8 +1,12 @@
+"use client";
+
+import { useReader } from "@/app/_ui/preferences/reader";
 import type { Fact } from "@/lib/present/cue-bench-view";
 import styles from "./cues.module.css";
 
 /** Figures side by side, each with where nine in ten lie. */
 export function Facts({ facts }: { facts: readonly Fact[] }) {
+	const { say } = useReader();
 	return (
 		<dl className={styles.facts}>
 			{facts.map(({ label, value, band, note }) => (
@@ -11,7 +15,9 @@ export function Facts({ facts }: { facts: readonly Fact[] }) {
 					<dd>
 						<strong>{value}</strong>
 						{band !== null && (
-							<span className={styles.band}>nine in ten: {band}</span>
+							<span className={styles.band}>
+								{say("cues.nineInTen", { band })}
+							</span>
 						)}
 						{note !== undefined && <small>{note}</small>}
 					</dd>

@@ -8,63 +8,41 @@ import {
 import type { LengthKind } from "@/lib/present/figures";
 import {
 	gameName,
+	inSentence,
 	layoutLabel,
 	metalName,
+	placeName,
 	spliceLabel,
 	taperLabel,
 	woodName,
 } from "@/lib/present/labels";
-import { PLACES, type PlaceId } from "@/lib/reference/climate";
+import type { PlaceId } from "@/lib/reference/climate";
 import type { MetalId } from "@/lib/reference/metals";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import type { Reader } from "@/lib/words/reader";
 
-export const BENCH_LABELS: Readonly<Record<BenchFieldName, string>> = {
-	game: "Game",
-	length: "Length",
-	butt: "Butt diameter",
-	tip: "Tip diameter",
-	taper: "Taper",
-	shaftWood: "Shaft wood",
-	buttWood: "Butt wood",
-	splice: "Splice",
-	layout: "Pieces",
-	mass: "Wanted weight",
-	balance: "Wanted balance point, from the butt end",
-	points: "Points, from the butt end",
-	core: "Core left at the butt end, across",
-	veneerWood: "Veneer under the points",
-	betweenWood: "Four points between, of",
-	frontWedgeWood: "Front wedge",
-	joint: "Joint, from the butt end",
-	jointMetal: "Joint metal",
-	endPiece: "Screw-in end piece",
-	ferrule: "Ferrule",
-	dome: "Radius of the tip’s dome",
-	grip: "Grip hand to butt end",
-	rings: "Rings of the shaft apart",
-	tilt: "Tilt of the rings, degrees",
-	sightTurn: "Flat-sawn face turned from the top, degrees",
-	arrowSpacing: "Arrows wished this far apart",
-	place: "Where it lives",
-	dryTemperature: "Dry half of the year, °C",
-	dryHumidity: "Dry half, relative humidity %",
-	dampTemperature: "Damp half of the year, °C",
-	dampHumidity: "Damp half, relative humidity %",
-};
+export const benchLabel = (name: BenchFieldName, { say }: Reader): string =>
+	say(`cues.label.${name}`);
 
-export const BENCH_HINTS: Partial<Record<BenchFieldName, string>> = {
-	mass: "Left open, the cue weighs what its woods weigh.",
-	balance: "Counts with a wanted weight: the metal is put where it gives both.",
-	points: "Where the hand splice’s points come to the surface.",
-	endPiece: "Its length; left open there is none.",
-	grip: "To the middle of the hand: where the cue is held for bending and inertia.",
-	rings: "Across the rings, as measured on the billet’s end.",
-	tilt: "Lean of the rings against the cue’s line, towards the butt on the front.",
-	place:
-		"Two airs to show a swing with; put readings of the place below where there are any.",
-};
+const HINTED = [
+	"mass",
+	"balance",
+	"points",
+	"endPiece",
+	"grip",
+	"rings",
+	"tilt",
+	"place",
+] as const;
+
+export function benchHint(
+	name: BenchFieldName,
+	{ say }: Reader,
+): string | undefined {
+	const hinted = HINTED.find((one) => one === name);
+	return hinted && say(`cues.hint.${hinted}`);
+}
 
 const KINDS: Partial<Record<BenchFieldName, LengthKind>> = {
 	butt: "diameter",
@@ -109,8 +87,33 @@ export function optionLabel(
 		case "jointMetal":
 			return metalName(option as MetalId, reader);
 		case "place":
-			return PLACES[option as PlaceId].name;
+			return placeName(option as PlaceId, reader);
 		default:
 			return woodName(option as WoodId, reader);
+	}
+}
+
+/** The same in the middle of a sentence. */
+export function optionInSentence(
+	name: BenchFieldName,
+	option: string,
+	reader: Reader,
+): string {
+	switch (name) {
+		case "game":
+			return inSentence.game(option as GameId, reader);
+		case "taper":
+			return inSentence.taper(option as TaperShapeId, reader);
+		case "splice":
+			return inSentence.splice(option as SpliceId, reader);
+		case "layout":
+			return inSentence.layout(option as LayoutId, reader);
+		case "ferrule":
+		case "jointMetal":
+			return inSentence.metal(option as MetalId, reader);
+		case "place":
+			return inSentence.place(option as PlaceId, reader);
+		default:
+			return inSentence.wood(option as WoodId, reader);
 	}
 }

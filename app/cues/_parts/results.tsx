@@ -21,9 +21,8 @@ import {
 	yearView,
 } from "@/lib/present/cue-bench-view";
 import { grainView } from "@/lib/present/grain-view";
-import { ruleLabel } from "@/lib/present/labels";
+import { citationTitle, ruleLabel } from "@/lib/present/labels";
 import { refusalView } from "@/lib/present/notices";
-import { CITATIONS } from "@/lib/reference/citations";
 import { feltArmMassG } from "@/lib/shot/effort";
 import { shotProfile } from "@/lib/shot/profile";
 import type { Reader } from "@/lib/words/reader";
@@ -38,24 +37,25 @@ interface Asked {
 
 /** Everything the models say of the cue, under its picture. Typing does not draw it again. */
 export const Results = memo(function Results({ cue, question, reader }: Asked) {
+	const { say } = reader;
 	const parts = useMemo(() => partRows(cue, reader), [cue, reader]);
 	const bending = useMemo(() => bendingFacts(cue, reader), [cue, reader]);
 	return (
 		<Stack>
-			<Section title="How it swings">
+			<Section title={say("cues.swings")}>
 				<Facts facts={inertiaFacts(cue, reader)} />
 			</Section>
-			<Section title="What weighs what">
+			<Section title={say("cues.parts")}>
 				<DataTable
-					caption="Parts from tip to butt"
+					caption={say("cues.partsCaption")}
 					captionHidden
 					columns={[
-						{ key: "part", label: "Part" },
-						{ key: "material", label: "Material" },
-						{ key: "weight", label: "Weight", numeric: true },
+						{ key: "part", label: say("cues.column.part") },
+						{ key: "material", label: say("cues.column.material") },
+						{ key: "weight", label: say("cues.column.weight"), numeric: true },
 						{
 							key: "centre",
-							label: "Its centre, from the butt end",
+							label: say("cues.column.centre"),
 							numeric: true,
 						},
 					]}
@@ -63,10 +63,10 @@ export const Results = memo(function Results({ cue, question, reader }: Asked) {
 					narrow="scroll"
 				/>
 			</Section>
-			<Section title="How it bends">
+			<Section title={say("cues.bends")}>
 				<Facts facts={bending} />
 				<SourceNote
-					basis="Computed as a slender bar of glued woods"
+					basis={say("cues.bendsBasis")}
 					sources={sourceTitles(cue.endMassG.sources, reader)}
 				/>
 			</Section>
@@ -97,10 +97,7 @@ function OnTheBall({ cue, question, reader }: Asked) {
 		[cue, gameId, question.cue.tipDiameterMm],
 	);
 	return (
-		<Section
-			title="On the ball"
-			lead="An ordinary arm, a leather tip, a centre hit where nothing else is said."
-		>
+		<Section title={reader.say("cues.ball")} lead={reader.say("cues.ballLead")}>
 			{shot.ok ? (
 				<div className={styles.charts}>
 					<Chart
@@ -135,6 +132,7 @@ function OnTheBall({ cue, question, reader }: Asked) {
 }
 
 function Grain({ cue, question, reader }: Asked) {
+	const { say } = reader;
 	if (cue.grain === null) return null;
 	const view = grainView({
 		design: cue.design,
@@ -145,10 +143,7 @@ function Grain({ cue, question, reader }: Asked) {
 		reader,
 	});
 	return (
-		<Section
-			title="Grain arrows and sighting"
-			lead="Where flat rings meet the turned surface they make arrows. Rings of a real billet wander: this is where to look, not a promise."
-		>
+		<Section title={say("cues.grain")} lead={say("cues.grainLead")}>
 			<ul className={styles.list}>
 				{[...view.told, ...view.advice].map((sentence) => (
 					<li key={sentence}>{sentence}</li>
@@ -156,37 +151,39 @@ function Grain({ cue, question, reader }: Asked) {
 			</ul>
 			{view.rows.length > 0 && (
 				<DataTable
-					caption="Arrows on the shaft, from the tip"
+					caption={say("cues.arrows")}
 					columns={[
-						{ key: "fromTip", label: "From the tip", numeric: true },
-						{ key: "fromButt", label: "From the butt end", numeric: true },
-						{ key: "face", label: "Face" },
-						{ key: "points", label: "Points" },
-						{ key: "near", label: "Behind the ferrule" },
+						{ key: "fromTip", label: say("cues.arrow.fromTip"), numeric: true },
+						{
+							key: "fromButt",
+							label: say("cues.arrow.fromButt"),
+							numeric: true,
+						},
+						{ key: "face", label: say("cues.arrow.face") },
+						{ key: "points", label: say("cues.arrow.points") },
+						{ key: "near", label: say("cues.arrow.near") },
 					]}
 					rows={view.rows.map((row) => ({ ...row }))}
 					narrow="scroll"
 				/>
 			)}
-			<SourceNote
-				basis="Derived here: planes through a round taper"
-				sources={[]}
-			/>
+			<SourceNote basis={say("cues.grainBasis")} sources={[]} />
 		</Section>
 	);
 }
 
 function Year({ cue, question, reader }: Asked) {
+	const { say } = reader;
 	if (cue.year === null) return null;
 	const view = yearView(cue.year, question.seasons, reader);
 	const [season] = cue.year.seasons;
 	return (
-		<Section title="Through the year" lead={view.sentence}>
+		<Section title={say("cues.year")} lead={view.sentence}>
 			<DataTable
-				caption="The cue settled in each half of the year"
+				caption={say("cues.yearCaption")}
 				captionHidden
 				columns={[
-					{ key: "name", label: "What" },
+					{ key: "name", label: say("cues.what") },
 					...view.columns.map((label) => ({
 						key: label,
 						label,
@@ -211,7 +208,7 @@ function Year({ cue, question, reader }: Asked) {
 				</Notice>
 			)}
 			<SourceNote
-				basis="Equilibrium moisture and shrinkage as published"
+				basis={say("cues.yearBasis")}
 				sources={season ? sourceTitles(season.moisturePct.sources, reader) : []}
 			/>
 		</Section>
@@ -219,16 +216,20 @@ function Year({ cue, question, reader }: Asked) {
 }
 
 function Rules({ cue, reader }: { cue: CueAnswer; reader: Reader }) {
+	const { say } = reader;
 	return (
-		<Section title="Rules of the game">
+		<Section title={say("advice.rules")}>
 			{cue.rules.length === 0 ? (
-				<p>No published equipment rule for the cue was found for this game.</p>
+				<p>{say("advice.noRules")}</p>
 			) : (
 				<ul className={styles.list}>
 					{cue.rules.map(({ rule, ok, source }) => (
 						<li key={rule}>
-							{ruleLabel(rule, reader)}: {ok ? "kept" : "broken"}.{" "}
-							{CITATIONS[source].title}.
+							{say("advice.rule", {
+								rule: ruleLabel(rule, reader),
+								ok: ok ? "yes" : "no",
+								source: citationTitle(source, reader),
+							})}
 						</li>
 					))}
 				</ul>

@@ -12,11 +12,17 @@ import compare from "./compare.json";
 import constant from "./constant.json";
 import constantUnit from "./constant-unit.json";
 import criterion from "./criterion.json";
+import cueBench from "./cue-bench.json";
+import cuePart from "./cue-part.json";
+import cuePicture from "./cue-picture.json";
 import cueView from "./cue-view.json";
+import cues from "./cues.json";
 import drawing from "./drawing.json";
 import field from "./field.json";
 import figure from "./figure.json";
 import gauge from "./gauge.json";
+import gauges from "./gauges.json";
+import grain from "./grain.json";
 import growth from "./growth.json";
 import home from "./home.json";
 import job from "./job.json";
@@ -42,6 +48,7 @@ import settings from "./settings.json";
 import sheet from "./sheet.json";
 import shell from "./shell.json";
 import sources from "./sources.json";
+import specs from "./specs.json";
 import timeline from "./timeline.json";
 import tradeOff from "./trade-off.json";
 import trial from "./trial.json";
@@ -100,5 +107,12 @@ export const GERMAN: Messages = {
 	pose,
 	trial,
 	trials,
+	cuePart,
+	cuePicture,
+	cueBench,
+	grain,
+	cues,
+	gauges,
+	specs,
 	workshop,
 };
