@@ -25,6 +25,7 @@ export function CardScale({
 }) {
 	const [longSidePx, setLongSidePx] = useState(startPx);
 	const reader = useReader();
+	const { say } = reader;
 	const { ref, roomPx } = useRoom();
 	const card = cardOnScreen({
 		pixelsPerMm: longSidePx / ID1_CARD.widthMm,
@@ -33,12 +34,11 @@ export function CardScale({
 	return (
 		<div className={styles.panel} ref={ref}>
 			<p>
-				Hold any bank or identity card flat on the screen
-				{card.upright ? ", upright" : ""}, one corner on the corner drawn, and
-				change the outline until both edges fit. All such cards have one size,{" "}
-				{formatNumber(ID1_CARD.widthMm, reader, 1)} ×{" "}
-				{formatNumber(ID1_CARD.heightMm, reader, 2)}
-				&nbsp;mm. Nothing on the card is read or kept.
+				{say("gauges.card", {
+					upright: card.upright ? "yes" : "no",
+					width: formatNumber(ID1_CARD.widthMm, reader, 1),
+					height: formatNumber(ID1_CARD.heightMm, reader, 2),
+				})}
 			</p>
 			<div
 				className={styles.card}
@@ -50,15 +50,17 @@ export function CardScale({
 				}}
 			/>
 			<GaugeSlider
-				label="Size of the card"
+				label={say("gauges.cardSize")}
 				value={longSidePx}
 				{...CARD_ON_SCREEN_PX}
 				onChange={setLongSidePx}
-				valueText={(px) => `${formatNumber(px, reader, 1)} pixels long`}
+				valueText={(px) =>
+					say("gauges.pixels", { count: formatNumber(px, reader, 1) })
+				}
 			/>
 			<Actions>
 				<Button look="main" onClick={() => onKeep(longSidePx)}>
-					The card fits
+					{say("gauges.fits")}
 				</Button>
 			</Actions>
 		</div>

@@ -4,6 +4,7 @@ import { Slider } from "@base-ui/react/slider";
 import { useId } from "react";
 import { Button } from "@/app/_ui/button";
 import sliderStyles from "@/app/_ui/fields/slider-field.module.css";
+import { useReader } from "@/app/_ui/preferences/reader";
 import styles from "./gauge.module.css";
 
 /** A size to slide, to step with the arrow keys, or to step with two buttons. */
@@ -25,6 +26,7 @@ export function GaugeSlider({
 	valueText: (value: number) => string;
 }) {
 	const id = useId();
+	const { say } = useReader();
 	const by = (steps: number) =>
 		onChange(Math.min(max, Math.max(min, value + steps * step)));
 	return (
@@ -33,7 +35,10 @@ export function GaugeSlider({
 				{label}
 			</span>
 			<div className={styles.sliderRow}>
-				<Button aria-label={`${label}: smaller`} onClick={() => by(-1)}>
+				<Button
+					aria-label={say("gauges.smaller", { label })}
+					onClick={() => by(-1)}
+				>
 					−
 				</Button>
 				<Slider.Root
@@ -57,7 +62,10 @@ export function GaugeSlider({
 						</Slider.Track>
 					</Slider.Control>
 				</Slider.Root>
-				<Button aria-label={`${label}: larger`} onClick={() => by(1)}>
+				<Button
+					aria-label={say("gauges.larger", { label })}
+					onClick={() => by(1)}
+				>
 					+
 				</Button>
 			</div>

@@ -24,16 +24,13 @@ const RULER = {
 /** The printed gauge, and the check of what the printer made of it. */
 export function PrintGauge() {
 	const reader = useReader();
+	const { say } = reader;
 	const [text, setText] = useState("");
 	const read = readTyped(text, RULER, reader);
 	const check = read.ok ? printCheck(read.value, reader) : null;
 	return (
 		<div className={styles.panel}>
-			<p>
-				Print at 100 %, “actual size”, never “fit to page”. Measure the printed
-				ruler first. Then lay the light ring on the circle it just surrounds,
-				cut a circle out and slip it in, or roll the strip into a cone.
-			</p>
+			<p>{say("gauges.print")}</p>
 			<p className={styles.papers}>
 				{PAPERS.map(({ paper, name }) => (
 					<a
@@ -43,13 +40,13 @@ export function PrintGauge() {
 						target="_blank"
 						rel="noreferrer"
 					>
-						Ring gauge, {name} (PDF)
+						{say("gauges.pdf", { paper: name })}
 					</a>
 				))}
 			</p>
 			<QuantityField
-				label="The printed 100 mm measure"
-				hint="With a ruler of your own, along the scale on the sheet. Not kept."
+				label={say("gauges.ruler")}
+				hint={say("gauges.rulerHint")}
 				name="printedRuler"
 				value={text}
 				onChange={setText}

@@ -29,6 +29,7 @@ export function ScreenGauge({
 	/** Takes the present diameter as a reading, mm; without it the gauge only shows. */
 	onTake?: (diameterMm: number) => void;
 }) {
+	const { say } = useReader();
 	const { pixelsPerMm, isStale, isKept, keep } = useScreenScale();
 	const [isMatching, setMatching] = useState(false);
 	if (pixelsPerMm === null || isMatching)
@@ -48,18 +49,13 @@ export function ScreenGauge({
 			onTake={isStale ? undefined : onTake}
 		>
 			{isStale && (
-				<Notice kind="caution" title="The scale has to be checked" live>
-					The page’s zoom, or the screen, has changed since the card was
-					matched. Match the card again before reading.
+				<Notice kind="caution" title={say("gauges.stale")} live>
+					{say("gauges.staleAbout")}
 				</Notice>
 			)}
-			{!isKept && (
-				<Notice>
-					This device keeps nothing: the scale is gone with the page.
-				</Notice>
-			)}
+			{!isKept && <Notice>{say("gauges.unkept")}</Notice>}
 			<Button look="quiet" onClick={() => setMatching(true)}>
-				Check with the card again
+				{say("gauges.again")}
 			</Button>
 		</Circle>
 	);
@@ -77,6 +73,7 @@ function Circle({
 	children: React.ReactNode;
 }) {
 	const reader = useReader();
+	const { say } = reader;
 	const { ref, roomPx } = useRoom();
 	const [diameterMm, setDiameterMm] = useState(
 		Math.min(
@@ -91,17 +88,14 @@ function Circle({
 	const both = formatBothLength(diameterMm, reader, "diameter");
 	return (
 		<div className={styles.panel} ref={ref}>
-			<p>
-				Lay the light ring of thumb and forefinger on the screen and change the
-				circle until it just fills the ring.
-			</p>
+			<p>{say("gauges.lay")}</p>
 			<div
 				className={styles.stage}
 				style={{ blockSize: Math.min(GAUGE_MM.to * pixelsPerMm, roomPx) + 8 }}
 			>
 				<svg
 					role="img"
-					aria-label={`Circle of ${both.main} at true size`}
+					aria-label={say("gauges.circle", { diameter: both.main })}
 					data-testid="true-circle"
 					width={px}
 					height={px}
@@ -110,17 +104,12 @@ function Circle({
 					<circle r="1" className={styles.disc} />
 				</svg>
 			</div>
-			{px > roomPx && (
-				<Notice kind="caution">
-					This circle is wider than the room here: turn the device, or use a
-					print.
-				</Notice>
-			)}
+			{px > roomPx && <Notice kind="caution">{say("gauges.tooWide")}</Notice>}
 			<p className={styles.reading}>
 				<strong>{both.main}</strong> · {both.other}
 			</p>
 			<GaugeSlider
-				label="Diameter of the circle"
+				label={say("gauges.diameter")}
 				value={diameterMm}
 				min={GAUGE_MM.from}
 				max={GAUGE_MM.to}
@@ -131,7 +120,7 @@ function Circle({
 			{onTake !== undefined && (
 				<Actions>
 					<Button look="main" onClick={() => onTake(diameterMm)}>
-						Take this reading
+						{say("gauges.take")}
 					</Button>
 				</Actions>
 			)}
@@ -140,7 +129,7 @@ function Circle({
 					className={styles.checkLine}
 					style={{ inlineSize: CHECK_MM * pixelsPerMm }}
 				/>
-				<span>This line is {CHECK_MM} mm: check it with a ruler.</span>
+				<span>{say("gauges.line", { length: String(CHECK_MM) })}</span>
 			</div>
 			{children}
 		</div>
