@@ -34,7 +34,13 @@ import { SendToWorkshop } from "../../_parts/send-to-workshop";
 
 export async function generateMetadata(props: SpecParams): Promise<Metadata> {
 	const { number, revision } = await specOf(props);
-	return { title: `Spec ${number}, revision ${revision}` };
+	const { say } = await readReader();
+	return {
+		title: say("specs.title", {
+			number: String(number),
+			revision: String(revision),
+		}),
+	};
 }
 
 /** A saved spec as it was saved, what changed since the revision before, and the way to the bench. */
@@ -54,6 +60,7 @@ export default async function SpecPage(
 		reason,
 	} = spec;
 	const reader = await readReader();
+	const { say } = reader;
 	const [revisions, earlier] = await Promise.all([
 		listRevisions(number),
 		revision > 1 ? getSpecRevision(number, revision - 1) : null,
@@ -69,30 +76,39 @@ export default async function SpecPage(
 			<PageHead
 				title={
 					<>
-						Spec {number}, revision {revision} {fitting.isDemo && <Invented />}
+						{say("specs.title", {
+							number: String(number),
+							revision: String(revision),
+						})}{" "}
+						{fitting.isDemo && <Invented />}
 					</>
 				}
-				lead={`For ${fitting.player.name}, saved ${formatDay(createdAt, reader)}.`}
+				lead={say("specs.lead", {
+					name: fitting.player.name,
+					date: formatDay(createdAt, reader),
+				})}
 				actions={
 					<>
 						<LinkButton look="main" href={`/specs/${number}/${revision}/sheet`}>
-							Open the job sheet
+							{say("specs.sheet")}
 						</LinkButton>
 						<LinkButton href={`/fittings/${fitting.number}/recommendation`}>
-							Back to the fitting
+							{say("specs.back")}
 						</LinkButton>
 					</>
 				}
 			/>
 			{revision < latestRevision && (
-				<Notice title="There is a later revision">
-					<Link href={`/specs/${number}/${latestRevision}`}>
-						Revision {latestRevision}
-					</Link>{" "}
-					replaces this one.
+				<Notice title={say("specs.later")}>
+					{say.rich("specs.laterAbout", {
+						revision: String(latestRevision),
+						later: (words) => (
+							<Link href={`/specs/${number}/${latestRevision}`}>{words}</Link>
+						),
+					})}
 				</Notice>
 			)}
-			<Section title="The figures">
+			<Section title={say("specs.figures")}>
 				<Figures>
 					<FigureCard
 						{...figureView({ id: "length", figure: figures.length, reader })}
@@ -116,7 +132,7 @@ export default async function SpecPage(
 					/>
 				</Figures>
 			</Section>
-			<Section title="The picture">
+			<Section title={say("specs.picture")}>
 				<CuePicture
 					design={content.design}
 					balanceFromButtMm={figures.balance.exact}
@@ -124,19 +140,27 @@ export default async function SpecPage(
 			</Section>
 			{earlier !== null && (
 				<Section
-					title={`Changed since revision ${revision - 1}`}
+					title={say("specs.changed", { revision: String(revision - 1) })}
 					lead={reason || undefined}
 				>
 					{changes.length === 0 ? (
-						<p>Nothing that a reader would see.</p>
+						<p>{say("specs.nothing")}</p>
 					) : (
 						<DataTable
-							caption={`Changed since revision ${revision - 1}`}
+							caption={say("specs.changed", { revision: String(revision - 1) })}
 							captionHidden
 							columns={[
-								{ key: "label", label: "What" },
-								{ key: "before", label: `Revision ${revision - 1}` },
-								{ key: "after", label: `Revision ${revision}` },
+								{ key: "label", label: say("specs.what") },
+								{
+									key: "before",
+									label: say("specs.revision", {
+										revision: String(revision - 1),
+									}),
+								},
+								{
+									key: "after",
+									label: say("specs.revision", { revision: String(revision) }),
+								},
 							]}
 							rows={changes.map((change) => ({ ...change }))}
 						/>
@@ -156,19 +180,19 @@ export default async function SpecPage(
 				reader={reader}
 			/>
 			<Workshop spec={spec} reader={reader} />
-			<Section title="Revisions" lead="None of them ever changes.">
+			<Section title={say("specs.revisions")} lead={say("specs.revisionsLead")}>
 				<DataTable
-					caption="Revisions"
+					caption={say("specs.revisions")}
 					captionHidden
 					columns={[
-						{ key: "revision", label: "Revision" },
-						{ key: "saved", label: "Saved" },
-						{ key: "reason", label: "Why" },
+						{ key: "revision", label: say("specs.column.revision") },
+						{ key: "saved", label: say("specs.column.saved") },
+						{ key: "reason", label: say("specs.column.reason") },
 					]}
 					rows={revisions.map((row) => ({
 						revision:
 							row.revision === revision ? (
-								`${row.revision} (shown)`
+								say("specs.shown", { revision: String(row.revision) })
 							) : (
 								<Link href={`/specs/${number}/${row.revision}`}>
 									{row.revision}
@@ -193,22 +217,20 @@ function Today({
 	stored: SpecContent;
 	reader: Reader;
 }) {
+	const { say } = reader;
 	if (today.ok && today.value === null) return null;
 	return (
-		<Section
-			title="What the models would say today"
-			lead="They have changed since this revision was saved. It stays as it is."
-		>
+		<Section title={say("specs.today.title")} lead={say("specs.today.lead")}>
 			{!today.ok || today.value === null ? (
-				<p>They no longer offer a cue for these answers.</p>
+				<p>{say("specs.today.none")}</p>
 			) : (
 				<DataTable
-					caption="Then and today"
+					caption={say("specs.today.caption")}
 					captionHidden
 					columns={[
-						{ key: "label", label: "What" },
-						{ key: "before", label: "Then" },
-						{ key: "after", label: "Today" },
+						{ key: "label", label: say("specs.what") },
+						{ key: "before", label: say("specs.today.then") },
+						{ key: "after", label: say("specs.today.now") },
 					]}
 					rows={specChanges(stored, today.value, reader).map((change) => ({
 						...change,
