@@ -64,8 +64,7 @@ export class FieldReader {
 	/** A name as it is kept, held to the characters it may have. */
 	named(path: string, typed: string): string {
 		const name = typed.trim();
-		for (const refusal of text(path, name, "named"))
-			this.refuse(path, refusal);
+		for (const refusal of text(path, name, "named")) this.refuse(path, refusal);
 		return name;
 	}
 
