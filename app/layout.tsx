@@ -1,8 +1,8 @@
-import "@fontsource-variable/atkinson-hyperlegible-next/index.css";
 import "./globals.css";
 import type { Metadata, Viewport } from "next";
 import type { ReactNode } from "react";
 import { OfflineBar } from "./_device/offline-bar";
+import { FACE } from "./_ui/face";
 import { readPreferences, readReader } from "./_ui/preferences/loaders";
 import { ReaderProvider } from "./_ui/preferences/reader";
 import { Shell } from "./_ui/shell/shell";
@@ -33,6 +33,7 @@ export default async function RootLayout({
 	return (
 		<html
 			lang={language}
+			className={FACE}
 			data-theme={theme ?? undefined}
 			data-build={build ?? undefined}
 		>
