@@ -1,7 +1,7 @@
 "use client";
 
 import type { ReactNode } from "react";
-import type { MeasureName } from "@/lib/forms/fitting-input";
+import type { MeasureName } from "@/lib/forms/choices";
 import styles from "./measure-drawings.module.css";
 import { useReader } from "./preferences/reader";
 

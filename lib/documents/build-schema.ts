@@ -2,7 +2,7 @@ import { z } from "zod";
 import { cueRequestSchema } from "@/lib/forms/api-requests";
 import { cueResponseSchema } from "@/lib/forms/api-responses";
 import { cautionSchema, estimateSchema, open } from "@/lib/forms/api-shapes";
-import { CHOICES } from "@/lib/forms/fitting-input";
+import { CHOICES } from "@/lib/forms/choices";
 import { METALS, type MetalId } from "@/lib/reference/metals";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
 

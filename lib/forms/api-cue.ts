@@ -2,7 +2,7 @@ import { z } from "zod";
 import { GRAIN_LIMITS } from "@/lib/cue/grain";
 import { cueRequestSchema } from "./api-requests";
 import { BOUNDS } from "./bounds";
-import { CHOICES } from "./fitting-input";
+import { CHOICES } from "./choices";
 
 const within = ([min, max]: readonly [number, number]) =>
 	z.number().min(min).max(max);

@@ -1,6 +1,6 @@
 import { z } from "zod";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
-import { CHOICES } from "./fitting-input";
+import { CHOICES } from "./choices";
 
 const finite = z.number();
 const wood = z.enum(Object.keys(WOODS) as [WoodId, ...WoodId[]]);

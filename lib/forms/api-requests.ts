@@ -3,8 +3,8 @@ import type { FitQuestion } from "@/lib/advice/answer-fit";
 import type { CueRequest } from "@/lib/cue/design";
 import { WOODS, type WoodId } from "@/lib/reference/woods";
 import { BOUNDS } from "./bounds";
+import { CHOICES } from "./choices";
 import {
-	CHOICES,
 	fittingInputSchema,
 	playerSchema,
 	stanceSchema,

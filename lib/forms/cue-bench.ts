@@ -15,7 +15,7 @@ import {
 } from "@/lib/units/parse";
 import type { UnitSystem } from "@/lib/units/quantity";
 import { BOUNDS } from "./bounds";
-import { CHOICES } from "./fitting-input";
+import { CHOICES } from "./choices";
 
 /** What can be asked of one cue without a player. Every answer may be left out. */
 export type BenchField =

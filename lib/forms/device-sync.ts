@@ -1,8 +1,8 @@
 import { z } from "zod";
 import { givenAnswerSchema } from "./answer-changes";
 import { answerSchema } from "./answers";
+import { CHOICES } from "./choices";
 import { FIELD_NAMES, type FieldName } from "./fields";
-import { CHOICES } from "./fitting-input";
 import type { TakenWish } from "./taken-wishes";
 
 /**

@@ -1,5 +1,5 @@
 import { BOUNDS, type QuantityBound } from "./bounds";
-import { CHOICES, type MeasureName } from "./fitting-input";
+import { CHOICES, type MeasureName } from "./choices";
 
 /**
  * Every question of a fitting, once: what it is called in stored answers, what kind of answer it

@@ -2,7 +2,7 @@ import { z } from "zod";
 import { JOB_STATES, WAITING_FOR } from "@/lib/workshop/job-state";
 import { MAY_VARY } from "@/lib/workshop/may-vary";
 import { BOUNDS, type QuantityBound } from "./bounds";
-import { CHOICES } from "./fitting-input";
+import { CHOICES } from "./choices";
 
 /** What the pages of a job send. Whatever comes in is parsed, whoever the type says sent it. */
 

@@ -1,4 +1,4 @@
-import type { MeasureName } from "@/lib/forms/fitting-input";
+import type { MeasureName } from "@/lib/forms/choices";
 import type { GameId } from "@/lib/reference/rules";
 import type { WoodId } from "@/lib/reference/woods";
 import type { Messages, Reader } from "@/lib/words/reader";

@@ -8,8 +8,8 @@ import type {
 	TaperShapeId,
 } from "@/lib/cue/design";
 import { isWood } from "@/lib/cue/materials";
+import { CHOICES, type MeasureName } from "@/lib/forms/choices";
 import { type FieldName, noteOn } from "@/lib/forms/fields";
-import { CHOICES, type MeasureName } from "@/lib/forms/fitting-input";
 import { CITATIONS, type CitationId } from "@/lib/reference/citations";
 import type { PlaceId } from "@/lib/reference/climate";
 import type { MetalId } from "@/lib/reference/metals";

@@ -1,5 +1,5 @@
+import { CHOICES, type MeasureName } from "@/lib/forms/choices";
 import { type Answers, noteOn } from "@/lib/forms/fields";
-import { CHOICES, type MeasureName } from "@/lib/forms/fitting-input";
 import type { Reader } from "@/lib/words/reader";
 import { measureLabel } from "./labels";
 

@@ -5,7 +5,7 @@ import type { FittingInput } from "@/lib/advice/input";
 import { seededUniform } from "@/lib/advice/normal";
 import { sharedOffer } from "@/lib/advice/shared-offer";
 import { twoGames } from "@/lib/advice/two-games";
-import { CHOICES } from "@/lib/forms/fitting-input";
+import { CHOICES } from "@/lib/forms/choices";
 
 const GAMES = CHOICES.game;
 

@@ -1,6 +1,6 @@
 import { describe, expect, test } from "vitest";
+import { CHOICES } from "@/lib/forms/choices";
 import { FIELD_NAMES, FIELDS, noteOn } from "@/lib/forms/fields";
-import { CHOICES } from "@/lib/forms/fitting-input";
 import {
 	choiceLabel,
 	fieldLabel,

@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { CHOICES } from "@/lib/forms/fitting-input";
+import { CHOICES } from "@/lib/forms/choices";
 import { measuredRows } from "@/lib/present/measured-view";
 import { METRIC } from "@/tests/support/readers";
 

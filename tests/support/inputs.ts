@@ -1,7 +1,7 @@
 import fc from "fast-check";
 import type { FittingInput } from "@/lib/advice/input";
 import { BOUNDS, type QuantityBound } from "@/lib/forms/bounds";
-import { CHOICES } from "@/lib/forms/fitting-input";
+import { CHOICES } from "@/lib/forms/choices";
 
 /** A fitting with nothing said but the game. */
 export const unsaid: FittingInput = {

@@ -4,8 +4,8 @@ import {
 	NOT_ALONE,
 	QUESTION_STEPS,
 } from "@/app/fittings/_parts/steps";
+import { CHOICES } from "@/lib/forms/choices";
 import { FIELD_NAMES, type FieldName } from "@/lib/forms/fields";
-import { CHOICES } from "@/lib/forms/fitting-input";
 
 /** Asked beside the steps: the mode, the flags and notes of each measure, the outlook's own question. */
 const BESIDE: readonly FieldName[] = [

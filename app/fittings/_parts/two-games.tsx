@@ -8,7 +8,7 @@ import { SelectField } from "@/app/_ui/fields/select-field";
 import { Notice } from "@/app/_ui/notice";
 import { Actions, Section } from "@/app/_ui/section";
 import type { TwoGames as Found } from "@/lib/advice/two-games";
-import { CHOICES } from "@/lib/forms/fitting-input";
+import { CHOICES } from "@/lib/forms/choices";
 import type { Outcome } from "@/lib/numerics/outcome";
 import { formatPercent } from "@/lib/present/figures";
 import { gameName } from "@/lib/present/labels";

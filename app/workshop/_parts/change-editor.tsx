@@ -13,7 +13,7 @@ import { SelectField } from "@/app/_ui/fields/select-field";
 import { Notice } from "@/app/_ui/notice";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { Actions, Columns } from "@/app/_ui/section";
-import { CHOICES } from "@/lib/forms/fitting-input";
+import { CHOICES } from "@/lib/forms/choices";
 import { CHANGE_BOUNDS, type JobChange } from "@/lib/forms/job";
 import {
 	layoutLabel,
