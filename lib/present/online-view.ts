@@ -1,6 +1,7 @@
 import type { OnlineAnswers } from "@/lib/forms/online-cue";
 import { ONLINE_FIELDS } from "@/lib/forms/online-cue";
 import { band90 } from "@/lib/reference/estimate";
+import { GAMES } from "@/lib/reference/rules";
 import type { Reader } from "@/lib/words/reader";
 import type { OnlineCue } from "@/lib/workshop/online";
 import type { OnlineChange } from "@/lib/workshop/online-changes";
@@ -20,6 +21,7 @@ import {
 	formatMass,
 	formatMassBand,
 } from "./figures";
+import { gameName } from "./labels";
 import { joinedAnd } from "./lists";
 import {
 	type Currency,
@@ -38,6 +40,8 @@ export interface OnlineFact {
 	readonly short: string;
 	/** Where nine in ten lie, or what the figure is made of; null where there is nothing to add. */
 	readonly note: string | null;
+	/** Where nine in ten lie, without a word; null for figures that are bands or days themselves. */
+	readonly shortNote: string | null;
 }
 
 export const moneyOf = ({ workshop }: OnlineOffer): Currency =>
@@ -76,6 +80,7 @@ function factsOf(
 			id: "weight",
 			label: say("online.figure.weight"),
 			value: massG === null ? unknown : formatMass(massG.value, reader),
+			shortNote: massG && formatMassBand(band90(massG), reader),
 			note:
 				massG === null || naturalMassG === null
 					? null
@@ -98,6 +103,9 @@ function factsOf(
 				balanceFromButtMm === null
 					? unknown
 					: formatLength(balanceFromButtMm.value, reader),
+			shortNote:
+				balanceFromButtMm &&
+				formatLengthBand(band90(balanceFromButtMm), reader),
 			note:
 				balanceFromButtMm === null
 					? null
@@ -107,12 +115,14 @@ function factsOf(
 			id: "price",
 			label: say("online.figure.price"),
 			value: price === null ? unknown : formatAmountBand(price, money, reader),
+			shortNote: null,
 			note: null,
 		},
 		{
 			id: "ready",
 			label: say("online.figure.ready"),
 			value: leadTime === null ? unknown : formatDay(leadTime.dueOn, reader),
+			shortNote: null,
 			note:
 				leadTime === null
 					? null
@@ -197,6 +207,34 @@ export function remedyView(
 					parts,
 				}),
 			),
+	};
+}
+
+/** Weights are proposed in whole steps of this, in g. */
+const PROPOSED_STEP_G = 10;
+
+/** Where a weight left open falls outside what the game is used to: says so, and offers the middle of it. */
+export function usualWeightView(
+	{ choices, massG }: Pick<OnlineCue, "choices" | "massG">,
+	reader: Reader,
+): (Omit<WayView, "after"> & { readonly text: string }) | null {
+	if (massG === null || choices.massG !== null) return null;
+	const [low, high] = GAMES[choices.gameId].usual.massG;
+	if (massG.value >= low && massG.value <= high) return null;
+	const middle = (low + high) / 2;
+	const change = {
+		massG: PROPOSED_STEP_G * Math.round(middle / PROPOSED_STEP_G),
+	};
+	const parts = changeParts(change, reader);
+	return {
+		text: reader.say("online.unusualWeight", {
+			mass: formatMass(massG.value, reader),
+			game: gameName(choices.gameId, reader),
+			band: formatMassBand({ low, high }, reader),
+		}),
+		label: reader.say("online.way.set", { parts }),
+		done: reader.say("online.way.done", { parts }),
+		change,
 	};
 }
 

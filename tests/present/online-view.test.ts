@@ -13,6 +13,7 @@ import {
 	outlookText,
 	remedyView,
 	suggestionView,
+	usualWeightView,
 } from "@/lib/present/online-view";
 import { assess, judge } from "@/lib/workshop/online";
 import { suggestionsFrom } from "@/lib/workshop/online-measures";
@@ -141,6 +142,17 @@ describe("figures", () => {
 		expect(facts.ready?.value).toMatch(/2026$/);
 	});
 
+	test("say the band of weight and balance without a word where there is little room", () => {
+		const facts = onlineFacts(seen({}), MONEY, METRIC);
+		expect(facts.map(({ shortNote }) => plain(shortNote))).toEqual([
+			expect.stringMatching(/^\d+–\d+ g$/),
+			expect.stringMatching(/^\d+–\d+ mm$/),
+			"",
+			"",
+		]);
+		expect(plain(facts[0]?.note)).toContain(plain(facts[0]?.shortNote));
+	});
+
 	test("tell what is wood and what is metal where a weight is wished for", () => {
 		const [weight] = onlineFacts(seen({ massG: 540 }), MONEY, METRIC);
 		expect(plain(weight?.value)).toBe("540 g");
@@ -194,6 +206,31 @@ describe("ways out", () => {
 				view({ splice: "plain", pointsBetween: "black-walnut" }).nearest?.label,
 			),
 		).toBe("Set points between to “none”");
+	});
+});
+
+describe("a weight left open", () => {
+	test("outside what the game is used to is said, with a usual one to take", () => {
+		const cue = seen({});
+		const view = usualWeightView(cue, METRIC);
+		expect(plain(view?.text)).toBe(
+			`Left open it weighs about ${Math.round(cue.massG?.value ?? 0)} g; usual for Snooker is 468–539 g.`,
+		);
+		expect(view?.change).toEqual({ massG: 500 });
+		expect(plain(view?.label)).toBe("Set weight to 500 g");
+		expect(plain(usualWeightView(cue, GERMAN)?.label)).toBe(
+			"Gewicht auf 500 g setzen",
+		);
+		const taken = seen({ massG: 500 });
+		expect(taken.findings.filter(({ kind }) => kind === "refused")).toEqual([]);
+		expect(usualWeightView(taken, METRIC)).toBeNull();
+	});
+
+	test("within it needs no word, and neither does a cue that cannot be drawn", () => {
+		const cue = seen({});
+		const massG = cue.massG && { ...cue.massG, value: 500 };
+		expect(usualWeightView({ ...cue, massG }, METRIC)).toBeNull();
+		expect(usualWeightView({ ...cue, massG: null }, METRIC)).toBeNull();
 	});
 });
 

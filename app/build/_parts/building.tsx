@@ -19,6 +19,7 @@ import {
 } from "@/lib/forms/online-cue";
 import type { HomeAnswers } from "@/lib/forms/online-measures";
 import type { Currency } from "@/lib/present/money";
+import { onlineLabel } from "@/lib/present/online-names";
 import { moneyOf } from "@/lib/present/online-view";
 import type { Reader } from "@/lib/words/reader";
 import type { OnlineCue } from "@/lib/workshop/online";
@@ -39,6 +40,7 @@ import {
 	replaceDraft,
 	sameAnswers,
 } from "./draft";
+import { differing, type StepBack, stepped } from "./steps-back";
 import { type Assessed, useAssessed } from "./use-assessed";
 
 /** What the server knows of a cue that this device keeps; null for one begun here. */
@@ -48,6 +50,11 @@ export interface Opened {
 		readonly number: number;
 		readonly sentOn: string;
 	}[];
+}
+
+interface Held {
+	readonly draft: Draft;
+	readonly past: readonly StepBack[];
 }
 
 interface Building {
@@ -67,6 +74,8 @@ interface Building {
 	/** Takes several choices at once, and says what was done. */
 	readonly apply: (change: OnlineChange, done: string) => void;
 	readonly said: string;
+	/** Takes the last change of the choices back; null where there is none. */
+	readonly undo: (() => void) | null;
 	readonly setKept: (kept: Kept | null) => void;
 	readonly putAnswers: (answers: OnlineAnswers) => void;
 	readonly startAnew: () => void;
@@ -98,10 +107,17 @@ export function BuildingProvider({
 	children: ReactNode;
 }) {
 	const reader = useReader();
-	const [draft, setDraft] = useState<Draft>(() =>
-		opened === null
-			? EMPTY_DRAFT
-			: { ...EMPTY_DRAFT, answers: opened.kept.answers, kept: opened.kept },
+	const [{ draft, past }, setHeld] = useState<Held>(() => ({
+		draft:
+			opened === null
+				? EMPTY_DRAFT
+				: { ...EMPTY_DRAFT, answers: opened.kept.answers, kept: opened.kept },
+		past: [],
+	}));
+	const setDraft = useCallback(
+		(after: (draft: Draft) => Draft) =>
+			setHeld((before) => ({ ...before, draft: after(before.draft) })),
+		[],
 	);
 	const [isReady, setReady] = useState(false);
 	const [isOnDevice, setOnDevice] = useState(true);
@@ -112,26 +128,24 @@ export function BuildingProvider({
 	useEffect(() => {
 		const before = readDraft();
 		if (opened === null) {
-			if (before !== null) setDraft(before);
+			if (before !== null) setDraft(() => before);
 		} else if (
 			before?.kept?.id === opened.kept.id &&
 			!sameAnswers(before.answers, before.kept.answers)
-		)
+		) {
 			// Typed here and not sent yet: it goes on from what the server had then (use-keeping.ts).
-			setDraft({
-				...before,
-				kept: { ...before.kept, token: opened.kept.token },
-			});
-		else {
+			const kept = { ...before.kept, token: opened.kept.token };
+			setDraft(() => ({ ...before, kept }));
+		} else {
 			const home = before?.home ?? {};
 			const { kept } = opened;
 			const draft = { answers: kept.answers, home, kept };
 			if (before?.kept?.id !== kept.id) replaceDraft(draft);
-			setDraft(draft);
+			setDraft(() => draft);
 		}
 		setAside(readAside() !== null);
 		setReady(true);
-	}, [opened]);
+	}, [opened, setDraft]);
 
 	useEffect(() => {
 		if (isReady) setOnDevice(keepDraft(draft));
@@ -144,40 +158,72 @@ export function BuildingProvider({
 	);
 	const assessed = useAssessed(choices, offer, first);
 
-	const answer = useCallback((field: OnlineField, text: string) => {
-		setSaid("");
-		setDraft((before) => ({
-			...before,
-			answers: { ...before.answers, [field]: text },
+	const change = useCallback(
+		(
+			after: (answers: OnlineAnswers) => OnlineAnswers,
+			field: OnlineField | null,
+			done: string,
+		) => {
+			setSaid(done);
+			setHeld(({ draft, past }) => {
+				const answers = after(draft.answers);
+				const isOther = differing(draft.answers, answers).length > 0;
+				return {
+					draft: { ...draft, answers },
+					past: isOther ? stepped(past, draft.answers, field) : past,
+				};
+			});
+		},
+		[],
+	);
+	const answer = useCallback(
+		(field: OnlineField, text: string) =>
+			change((answers) => ({ ...answers, [field]: text }), field, ""),
+		[change],
+	);
+	const apply = useCallback(
+		(wanted: OnlineChange, done: string) =>
+			change((answers) => withOnlineChange(answers, wanted), null, done),
+		[change],
+	);
+	const last = past.at(-1);
+	const undo = useCallback(() => {
+		if (last === undefined) return;
+		setHeld(({ draft, past }) => ({
+			draft: { ...draft, answers: last.answers },
+			past: past.slice(0, past.indexOf(last)),
 		}));
-	}, []);
-	const apply = useCallback((change: OnlineChange, done: string) => {
-		setSaid(done);
-		setDraft((before) => ({
-			...before,
-			answers: withOnlineChange(before.answers, change),
-		}));
-	}, []);
+		setSaid(
+			reader.say("online.undo.done", {
+				fields: differing(draft.answers, last.answers)
+					.map((field) => onlineLabel(field, reader))
+					.join(", "),
+			}),
+		);
+	}, [draft.answers, last, reader]);
 	const measure = useCallback(
 		(home: HomeAnswers) => setDraft((before) => ({ ...before, home })),
-		[],
+		[setDraft],
 	);
 	const setKept = useCallback(
 		(kept: Kept | null) => setDraft((before) => ({ ...before, kept })),
-		[],
+		[setDraft],
 	);
 	const putAnswers = useCallback(
-		(answers: OnlineAnswers) => setDraft((before) => ({ ...before, answers })),
-		[],
+		(after: OnlineAnswers) => change(() => after, null, ""),
+		[change],
 	);
 	const startAnew = useCallback(() => {
 		replaceDraft(EMPTY_DRAFT);
-		setDraft((before) => ({ ...EMPTY_DRAFT, home: before.home }));
+		setHeld(({ draft: { home } }) => ({
+			draft: { ...EMPTY_DRAFT, home },
+			past: [],
+		}));
 		setAside(readAside() !== null);
 	}, []);
 	const back = useCallback(() => {
 		const former = bringBack();
-		if (former !== null) setDraft(former);
+		if (former !== null) setHeld({ draft: former, past: [] });
 		setAside(readAside() !== null);
 	}, []);
 
@@ -195,6 +241,7 @@ export function BuildingProvider({
 			measure,
 			apply,
 			said,
+			undo: last === undefined ? null : undo,
 			setKept,
 			putAnswers,
 			startAnew,
@@ -213,6 +260,8 @@ export function BuildingProvider({
 			measure,
 			apply,
 			said,
+			last,
+			undo,
 			setKept,
 			putAnswers,
 			startAnew,

@@ -4,6 +4,7 @@ import {
 	type OnlineAnswers,
 } from "@/lib/forms/online-cue";
 import { HOME_FIELDS, type HomeAnswers } from "@/lib/forms/online-measures";
+import { differing } from "./steps-back";
 
 /** A cue that is kept on the server under an address. */
 export interface Kept {
@@ -27,9 +28,7 @@ export const EMPTY_DRAFT: Draft = { answers: {}, home: {}, kept: null };
 
 /** The same in what was said; left out and emptied are one. */
 export const sameAnswers = (a: OnlineAnswers, b: OnlineAnswers): boolean =>
-	ONLINE_FIELDS.every(
-		(field) => (a[field]?.trim() ?? "") === (b[field]?.trim() ?? ""),
-	);
+	differing(a, b).length === 0;
 
 const DRAFT = "online-cue";
 const ASIDE = "online-cue-aside";

@@ -22,6 +22,7 @@ import {
 import {
 	outlookText,
 	remedyView,
+	usualWeightView,
 	type WayView,
 } from "@/lib/present/online-view";
 import { GAMES } from "@/lib/reference/rules";
@@ -60,6 +61,11 @@ export function Question({ field }: { field: OnlineField }) {
 			data-refused={isRefused || undefined}
 		>
 			<Control field={field} />
+			{field === "massG" && (
+				<UsualWeight
+					onTaken={() => place.current?.focus({ preventScroll: true })}
+				/>
+			)}
 			{findings.map((finding) => (
 				<Guard
 					key={finding.code}
@@ -273,6 +279,26 @@ function YesNo({ field }: { field: OnlineField }) {
 			]}
 			unsure={null}
 		/>
+	);
+}
+
+/** A cue with no weight set into it is often lighter than its game is used to. */
+function UsualWeight({ onTaken }: { onTaken: () => void }) {
+	const { reader, assessed, apply } = useBuilding();
+	const view = usualWeightView(assessed.cue, reader);
+	if (view === null) return null;
+	return (
+		<div className={styles.way}>
+			<p className={styles.dearer}>{view.text}</p>
+			<Button
+				onClick={() => {
+					apply(view.change, view.done);
+					onTaken();
+				}}
+			>
+				{view.label}
+			</Button>
+		</div>
 	);
 }
 

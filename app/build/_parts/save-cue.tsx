@@ -43,13 +43,18 @@ export function SaveCue({ work }: { work: ReturnType<typeof useWork> }) {
 				</Notice>
 			)}
 			{held !== null && (
-				<Notice kind="error" title={say("online.send.notSent")} live>
+				<Notice kind="caution" title={say("online.save.notKept")} live>
 					<p>{heldText(held, reader)}</p>
 				</Notice>
 			)}
 			{state === "offline" && (
 				<Notice kind="caution" live>
 					<p>{say("online.save.offline")}</p>
+				</Notice>
+			)}
+			{state === "gone" && (
+				<Notice kind="caution" live>
+					<p>{say("online.save.gone")}</p>
 				</Notice>
 			)}
 			{kept === null ? (

@@ -7,6 +7,7 @@ import { ChoiceField } from "@/app/_ui/fields/choice-field";
 import { TextField } from "@/app/_ui/fields/text-field";
 import { Notice } from "@/app/_ui/notice";
 import { newRequestKey } from "@/app/_ui/request-key";
+import type { WorkDone } from "@/lib/access/work";
 import { settledOnline } from "@/lib/forms/online-cue";
 import { formatMass } from "@/lib/present/figures";
 import { formatAmountBand } from "@/lib/present/money";
@@ -16,7 +17,7 @@ import { useBuilding } from "./building";
 import { type Contact, contactProblems, EMPTY_CONTACT } from "./contact";
 import { forgetContact, keepContact, readContact } from "./contact-store";
 import { heldText } from "./held-text";
-import type { useWork } from "./use-work";
+import { handIn, type useWork } from "./use-work";
 
 type Failure = Exclude<SendResult, { ok: true }> | "no-answer";
 
@@ -65,16 +66,12 @@ export function SendCue({ work }: { work: ReturnType<typeof useWork> }) {
 		// The same key until the server has confirmed: pressed again it is the same job.
 		requestKey.current ??= newRequestKey();
 		try {
-			let result = await hand(sent, requestKey.current);
-			// Too fast for a person, or work that had run out: once more by itself.
-			if (!result.ok && "held" in result && result.held.code !== "too-many") {
-				if (result.held.code === "too-soon") {
-					const { waitMs } = result.held;
-					setFailure(result);
-					await new Promise((done) => setTimeout(done, waitMs + 200));
-				}
-				result = await hand(sent, requestKey.current);
-			}
+			const key = requestKey.current;
+			const result = await handIn<SendResult>({
+				take: work.take,
+				hand: (done) => hand(sent, key, done),
+				onWait: (held) => setFailure({ ok: false, held }),
+			});
 			if (result.ok) {
 				requestKey.current = null;
 				forgetContact();
@@ -93,12 +90,13 @@ export function SendCue({ work }: { work: ReturnType<typeof useWork> }) {
 	const hand = async (
 		sent: ReturnType<typeof settledOnline>,
 		key: string,
+		done: WorkDone,
 	): Promise<SendResult> =>
 		sendCue({
 			requestKey: key,
 			cueId: kept?.id ?? null,
 			answers: sent,
-			work: await work.take(),
+			work: done,
 			name: contact.name,
 			contact: contact.contact,
 			message: contact.message,

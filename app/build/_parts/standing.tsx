@@ -1,6 +1,7 @@
 "use client";
 
 import { memo, useRef } from "react";
+import { Button } from "@/app/_ui/button";
 import { fieldsOf } from "@/lib/present/online-findings";
 import { onlineLabel } from "@/lib/present/online-names";
 import { onlineFacts } from "@/lib/present/online-view";
@@ -29,8 +30,11 @@ export function Standing() {
 				/>
 			)}
 			<Figures />
-			<div className={styles.state} data-stale={!isCurrent || undefined}>
-				<State />
+			<div className={styles.state}>
+				<div data-stale={!isCurrent || undefined}>
+					<State />
+				</div>
+				<Undo />
 			</div>
 			{cue.design === null && (
 				<p className={styles.small}>{say("online.standing.lastGood")}</p>
@@ -44,13 +48,16 @@ const Figures = memo(function Figures() {
 	return (
 		<dl className={styles.figures}>
 			{onlineFacts(assessed.cue, money, reader).map(
-				({ id, label, value, short, note }) => (
+				({ id, label, value, short, note, shortNote }) => (
 					<div key={id} data-figure={id}>
 						<dt>{label}</dt>
 						<dd>
 							<strong className={styles.roomy}>{value}</strong>
 							<strong className={styles.tight}>{short}</strong>
-							{note !== null && <small>{note}</small>}
+							{note !== null && <small className={styles.roomy}>{note}</small>}
+							{shortNote !== null && (
+								<small className={styles.tight}>{shortNote}</small>
+							)}
 						</dd>
 					</div>
 				),
@@ -58,6 +65,21 @@ const Figures = memo(function Figures() {
 		</dl>
 	);
 });
+
+/** Stays where it is when there is nothing to take back: the focus rests on it. */
+function Undo() {
+	const { reader, undo } = useBuilding();
+	return (
+		<Button
+			look="quiet"
+			className={styles.undo}
+			busy={undo === null}
+			onClick={() => undo?.()}
+		>
+			{reader.say("online.undo.button")}
+		</Button>
+	);
+}
 
 /** Said aloud when it changes, and in sight wherever the page is. */
 function State() {

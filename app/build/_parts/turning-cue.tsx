@@ -26,7 +26,7 @@ import {
 	readableStretch,
 } from "@/lib/present/cue-view";
 import { cueWords } from "@/lib/present/cue-words";
-import { formatAngle } from "@/lib/present/figures";
+import { formatAngle, formatNumber } from "@/lib/present/figures";
 import styles from "./build.module.css";
 
 /** Before the browser has told how much room there is: a phone's. */
@@ -84,6 +84,13 @@ export const TurningCue = memo(function TurningCue({
 						turn.isCalm ? "online.picture.quarter" : "online.picture.turnOnce",
 					)}
 				</Button>
+				{frame.view.stretch > 1 && (
+					<small className={styles.stretched}>
+						{say("online.picture.stretched", {
+							times: formatNumber(frame.view.stretch, reader),
+						})}
+					</small>
+				)}
 			</div>
 			<div className={styles.stage} ref={room}>
 				<div

@@ -6,7 +6,7 @@ import { type OnlineAnswers, settledOnline } from "@/lib/forms/online-cue";
 import { changeCue, type Held, keepCue, renewAddress } from "../actions";
 import { useBuilding } from "./building";
 import { sameAnswers } from "./draft";
-import type { useWork } from "./use-work";
+import { handIn, type useWork } from "./use-work";
 
 export type KeepState =
 	| "idle"
@@ -14,7 +14,9 @@ export type KeepState =
 	| "saved"
 	| "waiting"
 	/** The server does not answer; tried again. */
-	| "offline";
+	| "offline"
+	/** Another device's, or deleted: it can be kept anew. */
+	| "gone";
 
 export interface Theirs {
 	readonly answers: OnlineAnswers;
@@ -54,14 +56,16 @@ export function useKeeping(work: ReturnType<typeof useWork>): {
 		const sent = settledOnline(answers, reader.system);
 		// The same key until the server has confirmed: pressed again it is the same cue.
 		requestKey.current ??= newRequestKey();
+		const key = requestKey.current;
 		try {
-			const result = await keepCue({
-				requestKey: requestKey.current,
-				answers: sent,
-				work: await work.take(),
+			const result = await handIn({
+				take: work.take,
+				hand: (done) => keepCue({ requestKey: key, answers: sent, work: done }),
+				onWait: setHeld,
 			});
 			if (result.ok) {
 				requestKey.current = null;
+				setHeld(null);
 				setKept({ ...result.kept, answers: sent });
 				setState("saved");
 			} else {
@@ -88,12 +92,15 @@ export function useKeeping(work: ReturnType<typeof useWork>): {
 			});
 			if (result.ok) {
 				setKept({ ...kept, revision: result.revision, answers: sent });
+				setHeld(null);
 				setState("saved");
 			} else if ("held" in result) {
 				setHeld(result.held);
 				setState("offline");
-			} else if (result.conflict === null) setKept(null);
-			else setConflict(result.conflict);
+			} else if (result.conflict === null) {
+				setKept(null);
+				setState("gone");
+			} else setConflict(result.conflict);
 		} catch {
 			setState("offline");
 		} finally {

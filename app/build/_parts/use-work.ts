@@ -2,7 +2,7 @@
 
 import { useCallback, useEffect, useMemo, useRef } from "react";
 import type { WorkDone } from "@/lib/access/work";
-import { newChallenge } from "../actions";
+import { type Held, newChallenge } from "../actions";
 import type { WorkAsked, WorkFound } from "./work-worker";
 
 interface Made {
@@ -68,6 +68,35 @@ export function useWork(): {
 
 	return useMemo(() => ({ begin, take }), [begin, take]);
 }
+
+/** Added to a wait, since clocks differ in what they call over. */
+const SURE_MS = 200;
+const MOST_TRIES = 3;
+
+/**
+ * Hands something in with the work that was done for it. What came too soon is handed in again after
+ * the wait with the same work, and work that does not count is done anew; anything else is the answer.
+ */
+export async function handIn<Answer extends { readonly ok: boolean }>(p: {
+	take: () => Promise<WorkDone>;
+	hand: (done: WorkDone) => Promise<Answer>;
+	onWait: (held: Held) => void;
+}): Promise<Answer> {
+	let done = await p.take();
+	for (let tried = 1; ; tried++) {
+		const answer = await p.hand(done);
+		const held = heldIn(answer);
+		if (held === null || held.code === "too-many" || tried === MOST_TRIES)
+			return answer;
+		if (held.code === "too-soon") {
+			p.onWait(held);
+			await new Promise((over) => setTimeout(over, held.waitMs + SURE_MS));
+		} else done = await p.take();
+	}
+}
+
+const heldIn = (answer: { readonly ok: boolean; readonly held?: Held }) =>
+	answer.ok ? null : (answer.held ?? null);
 
 const answerOf = (worker: Worker, asked: WorkAsked) =>
 	new Promise<WorkFound>((done, fail) => {
