@@ -23,9 +23,14 @@ export default async function Home() {
 				title={say("home.title")}
 				lead={say("home.lead")}
 				actions={
-					<LinkButton look="main" href="/fittings/new" wide>
-						{say("home.start")}
-					</LinkButton>
+					<>
+						<LinkButton look="main" href="/fittings/new" wide>
+							{say("home.start")}
+						</LinkButton>
+						<LinkButton href="/build" wide>
+							{say("home.buildOwn")}
+						</LinkButton>
+					</>
 				}
 			/>
 			<Suspense fallback={<Busy />}>

@@ -10,8 +10,8 @@ const WAYS = ["fittings", "players", "cues", "workshop", "sources"] as const;
 export function MainNav() {
 	const { say } = useReader();
 	const path = usePathname();
-	// Who was sent an address looks at one quote, not at the workshop's books.
-	if (path.startsWith("/agree/")) return null;
+	// Who was sent an address or puts a cue together is a customer: the workshop's books are not theirs.
+	if (path.startsWith("/agree/") || /^\/build(\/|$)/.test(path)) return null;
 	return (
 		<nav className={styles.nav} aria-label={say("shell.ways")}>
 			<ul>
