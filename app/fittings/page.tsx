@@ -1,11 +1,14 @@
 import type { Metadata } from "next";
 import { LinkButton } from "@/app/_ui/button";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { PageHead } from "@/app/_ui/section";
 import { listFittings } from "@/lib/records/fittings/loaders";
 import { SearchForm } from "../_ui/search-form";
 import { FittingList } from "./_parts/fitting-list";
 
-export const metadata: Metadata = { title: "Fittings" };
+export async function generateMetadata(): Promise<Metadata> {
+	return { title: (await readReader()).say("fitting.list.title") };
+}
 
 const one = (value: string | string[] | undefined) =>
 	Array.isArray(value) ? value[0] : value;
@@ -15,24 +18,25 @@ export default async function FittingsPage({
 }: {
 	searchParams: Promise<Record<string, string | string[] | undefined>>;
 }) {
+	const { say } = await readReader();
 	const { player, after } = await searchParams;
 	const search = one(player)?.slice(0, 120) ?? "";
 	const { fittings, next } = await listFittings({ search, after: one(after) });
 	return (
 		<>
 			<PageHead
-				title="Fittings"
-				lead="Last changed first."
+				title={say("fitting.list.title")}
+				lead={say("fitting.list.lead")}
 				actions={
 					<LinkButton look="main" href="/fittings/new">
-						Start a fitting
+						{say("fitting.start.title")}
 					</LinkButton>
 				}
 			/>
 			<SearchForm
 				action="/fittings"
 				name="player"
-				label="Search by player"
+				label={say("fitting.list.search")}
 				value={search}
 			/>
 			<FittingList fittings={fittings} search={search} />
@@ -43,7 +47,7 @@ export default async function FittingsPage({
 						query: { ...(search && { player: search }), after: next },
 					}}
 				>
-					Older fittings
+					{say("fitting.list.older")}
 				</LinkButton>
 			)}
 		</>

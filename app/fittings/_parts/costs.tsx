@@ -20,10 +20,11 @@ const CHARTS = {
 
 /** One chart for each figure: what moving it does. */
 export function Costs({ advice }: { advice: Advice }) {
+	const { say } = useReader();
 	return (
 		<Section
-			title="What each choice costs"
-			lead="The shaded zones are where to be; the line marks the figure chosen."
+			title={say("fitting.costs.title")}
+			lead={say("fitting.costs.lead")}
 		>
 			<div className={styles.charts}>
 				{Object.entries(CHARTS).map(([name, modelOf]) => (

@@ -13,22 +13,23 @@ export function CriteriaTable({
 	criteria: readonly Criterion[];
 }) {
 	const reader = useReader();
+	const { say } = reader;
 	return (
 		<details className={styles.more}>
-			<summary>What a cue is judged by</summary>
+			<summary>{say("fitting.criteria.title")}</summary>
 			<DataTable
-				caption="What a cue is judged by"
+				caption={say("fitting.criteria.title")}
 				captionHidden
 				rowKey="name"
 				columns={[
-					{ key: "name", label: "Quantity" },
-					{ key: "about", label: "What it is" },
-					{ key: "ideal", label: "Ideal" },
-					{ key: "acceptable", label: "Acceptable between" },
-					{ key: "unacceptable", label: "Unacceptable" },
-					{ key: "weight", label: "Weight" },
-					{ key: "basis", label: "Rests on" },
-					{ key: "sources", label: "Sources" },
+					{ key: "name", label: say("fitting.criteria.name") },
+					{ key: "about", label: say("fitting.criteria.about") },
+					{ key: "ideal", label: say("fitting.criteria.ideal") },
+					{ key: "acceptable", label: say("fitting.criteria.acceptable") },
+					{ key: "unacceptable", label: say("fitting.criteria.unacceptable") },
+					{ key: "weight", label: say("fitting.criteria.weight") },
+					{ key: "basis", label: say("fitting.criteria.basis") },
+					{ key: "sources", label: say("fitting.criteria.sources") },
 				]}
 				rows={criteria.map((criterion) => ({
 					...criterionRow(criterion, reader),

@@ -10,7 +10,8 @@ import { useDesk } from "./desk";
  * its length. Offered, because nobody said which cue it was.
  */
 export function CueInHandOffer() {
-	const { control, answer } = useDesk();
+	const { control, answer, reader } = useDesk();
+	const { say } = reader;
 	const [span, bridge, grip, inHand, present] = useWatch({
 		control,
 		name: [
@@ -23,13 +24,10 @@ export function CueInHandOffer() {
 	});
 	if (span || inHand || !bridge || !grip || !present) return null;
 	return (
-		<Notice title="Read on the present cue?">
-			<p>
-				Bridge and grip are read, the span between them is not. If the cue in
-				hand was the present one, {present}, the span follows.
-			</p>
+		<Notice title={say("fitting.inHand.title")}>
+			<p>{say("fitting.inHand.about", { length: present })}</p>
 			<Button onClick={() => answer("cueInHand", present)}>
-				Yes, the cue in hand was {present}
+				{say("fitting.inHand.yes", { length: present })}
 			</Button>
 		</Notice>
 	);

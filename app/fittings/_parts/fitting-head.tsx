@@ -6,17 +6,17 @@ import { Conflicts } from "./conflicts";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import { KeepingNotices, KeepingState } from "./keeping-state";
-import { QUESTION_STEPS, RECOMMENDATION } from "./steps";
+import { QUESTION_STEPS, RECOMMENDATION, stopName } from "./steps";
 import { stayingOnPage, useWay } from "./way";
 
 /** Whose fitting it is, where one is in it, and whether every answer is safe. */
 export function FittingHead() {
-	const { fitting, read } = useDesk();
+	const { fitting, read, reader } = useDesk();
 	const { current: id, hrefOf } = useWay();
 	const stops = [...QUESTION_STEPS, RECOMMENDATION];
 	const current = stops.findIndex((stop) => stop.id === id);
 	const steps = stops.map((stop) => ({
-		name: stop.name,
+		name: stopName(stop, reader),
 		href: stayingOnPage(hrefOf(stop.id)),
 		done:
 			"fields" in stop &&

@@ -7,13 +7,6 @@ import { Invented } from "@/app/_ui/source-note";
 import { formatDay } from "@/lib/present/dates";
 import type { FittingSummary } from "@/lib/records/fittings/data";
 
-const COLUMNS = [
-	{ key: "player", label: "Player" },
-	{ key: "number", label: "Fitting", numeric: true },
-	{ key: "changed", label: "Last changed" },
-	{ key: "spec", label: "Spec" },
-] as const;
-
 /** Fittings as a table that leads into each. */
 export async function FittingList({
 	fittings,
@@ -23,27 +16,35 @@ export async function FittingList({
 	search?: string;
 }) {
 	const reader = await readReader();
+	const { say } = reader;
 	if (fittings.length === 0)
 		return search === "" ? (
 			<EmptyState
-				title="No fitting yet"
+				title={say("fitting.list.none")}
 				action={
 					<LinkButton look="main" href="/fittings/new">
-						Start a fitting
+						{say("fitting.start.title")}
 					</LinkButton>
 				}
 			/>
 		) : (
 			<EmptyState
-				title={`No fitting of a player called “${search}”`}
-				action={<LinkButton href="/fittings">Show all</LinkButton>}
+				title={say("fitting.list.noneCalled", { name: search })}
+				action={
+					<LinkButton href="/fittings">{say("fitting.list.all")}</LinkButton>
+				}
 			/>
 		);
 	return (
 		<DataTable
-			caption="Fittings"
+			caption={say("fitting.list.title")}
 			captionHidden
-			columns={COLUMNS}
+			columns={[
+				{ key: "player", label: say("fitting.list.player") },
+				{ key: "number", label: say("fitting.list.number"), numeric: true },
+				{ key: "changed", label: say("fitting.list.changed") },
+				{ key: "spec", label: say("fitting.list.spec") },
+			]}
 			rows={fittings.map(({ number, player, isDemo, updatedAt, spec }) => ({
 				player: (
 					<>
@@ -59,10 +60,13 @@ export async function FittingList({
 				changed: formatDay(updatedAt, reader),
 				spec:
 					spec === null ? (
-						"none yet"
+						say("fitting.list.noSpec")
 					) : (
 						<Link href={`/specs/${spec.number}/${spec.latestRevision}`}>
-							Spec {spec.number}, revision {spec.latestRevision}
+							{say("fitting.list.specOf", {
+								number: String(spec.number),
+								revision: String(spec.latestRevision),
+							})}
 						</Link>
 					),
 			}))}

@@ -8,7 +8,7 @@ import { Notice } from "@/app/_ui/notice";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { Actions } from "@/app/_ui/section";
 import { StepQuestions } from "./step-questions";
-import { QUESTION_STEPS, RECOMMENDATION } from "./steps";
+import { QUESTION_STEPS, RECOMMENDATION, stopName } from "./steps";
 import { useWay } from "./way";
 
 const loadRecommendation = () =>
@@ -55,7 +55,7 @@ export function FittingStep({
 	const place = useRef<HTMLDivElement>(null);
 	const shown = useRef(current);
 	const step = QUESTION_STEPS.find(({ id }) => id === current);
-	const name = step?.name ?? RECOMMENDATION.name;
+	const name = stopName(step ?? RECOMMENDATION, reader);
 
 	// Fetched while questions are answered, to be there where the network is not.
 	useEffect(() => {

@@ -29,16 +29,16 @@ export function ForAndAgainst({
 		<dl className={styles.arguments}>
 			{figure === "balance" && (
 				<div>
-					<dt>For the player</dt>
+					<dt>{reader.say("fitting.against.forPlayer")}</dt>
 					<dd>{words.forPlayer}</dd>
 				</div>
 			)}
 			<div>
-				<dt>For the bench</dt>
+				<dt>{reader.say("fitting.against.forBench")}</dt>
 				<dd>{words.forBench}</dd>
 			</div>
 			<div>
-				<dt>Strongest against</dt>
+				<dt>{reader.say("fitting.against.against")}</dt>
 				<dd>{words.against}</dd>
 			</div>
 		</dl>
@@ -57,10 +57,17 @@ export function ChoiceReasons({ report }: { report: SearchReport }) {
 					return (
 						<div key={words.choice}>
 							<h3>
-								{words.label}: {words.value}
+								{reader.say("fitting.against.choice", {
+									label: words.label,
+									value: words.value,
+								})}
 							</h3>
 							<p>{words.forPlayer}</p>
-							<p className={styles.small}>Against: {words.against}</p>
+							<p className={styles.small}>
+								{reader.say("fitting.against.short", {
+									against: words.against,
+								})}
+							</p>
 						</div>
 					);
 				})}

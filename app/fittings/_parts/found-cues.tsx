@@ -26,12 +26,11 @@ export function SearchStatus({ state }: { state: SearchState }) {
 	const { reader } = useDesk();
 	return (
 		<span role="status">
-			{state.status === "working" && "Looking through cues…"}
+			{state.status === "working" && reader.say("fitting.search.working")}
 			{state.status === "found" && countsText(state.report, reader)}
-			{state.status === "refused" &&
-				"No cue was found; the figures are the needs themselves."}
+			{state.status === "refused" && reader.say("fitting.search.refused")}
 			{state.status === "failed" &&
-				`The cues could not be looked through: ${state.message}`}
+				reader.say("fitting.search.failed", { message: state.message })}
 		</span>
 	);
 }
@@ -39,14 +38,15 @@ export function SearchStatus({ state }: { state: SearchState }) {
 /** The few best cues that differ in a choice the customer sees. */
 export function FoundCues({ report }: { report: SearchReport }) {
 	const { reader } = useDesk();
+	const { say } = reader;
 	const build = useBuildThis();
 	return (
 		<Section
-			title="Cues worth making"
-			lead="Each was refined, set to the bench’s steps and worked out in full. The worth is a share of the ideal on all counts together."
+			title={say("fitting.found.title")}
+			lead={say("fitting.found.lead")}
 		>
 			{report.softened.length > 0 && (
-				<Notice kind="caution" title="No cue is acceptable on all counts">
+				<Notice kind="caution" title={say("fitting.found.softened")}>
 					<ul className={styles.list}>
 						{report.softened.map((limit) => (
 							<li key={limit.criterion + limit.side}>
@@ -68,16 +68,18 @@ export function FoundCues({ report }: { report: SearchReport }) {
 								</div>
 							))}
 						</dl>
-						<p>Worth: {option.worth}</p>
+						<p>{say("fitting.found.worth", { worth: option.worth })}</p>
 						{option.close !== null && <p>{option.close}</p>}
 						<p className={styles.small}>{option.snapping}</p>
-						<Button onClick={() => build(option.wishes)}>Build this one</Button>
+						<Button onClick={() => build(option.wishes)}>
+							{say("fitting.found.build")}
+						</Button>
 					</li>
 				))}
 			</ol>
 			<Actions>
 				<Button look="quiet" onClick={() => build(OPEN_WISHES)}>
-					Leave all wishes for the cue open
+					{say("fitting.found.open")}
 				</Button>
 			</Actions>
 		</Section>

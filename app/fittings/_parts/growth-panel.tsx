@@ -9,19 +9,14 @@ import { Section } from "@/app/_ui/section";
 import { SourceNote } from "@/app/_ui/source-note";
 import type { Advice } from "@/lib/advice/advise";
 import { problemsOf } from "@/lib/forms/answers";
+import { formatNumber } from "@/lib/present/figures";
 import { ageOn, type GrowthView, growthOf } from "@/lib/present/growth-view";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import own from "./measuring.module.css";
 import { Question } from "./question";
 
-const COLUMNS = [
-	{ key: "when", label: "When" },
-	{ key: "height", label: "Height" },
-	{ key: "length", label: "Cue length" },
-	{ key: "ring", label: "Grip circle" },
-	{ key: "needs", label: "What today’s cue then needs" },
-] as const;
+const COLUMNS = ["when", "height", "length", "ring", "needs"] as const;
 
 const subscribe = () => () => {};
 const isoToday = (): string => {
@@ -53,6 +48,7 @@ function Outlook({ advice, today }: { advice: Advice; today: string }) {
 		problemsOf("birthDate", field.value, reader.system).length === 0
 			? field.value
 			: null;
+	const { say } = reader;
 	const growth = useMemo(
 		() => growthOf({ advice, bornOn, today }, reader),
 		[advice, bornOn, today, reader],
@@ -64,19 +60,21 @@ function Outlook({ advice, today }: { advice: Advice; today: string }) {
 		born !== undefined && (said === undefined || Math.abs(born - said) >= 1);
 	return (
 		<Section
-			title="Growing"
-			lead="For juniors: a range and a day to look again, never a promise."
+			title={say("fitting.growing.title")}
+			lead={say("fitting.growing.lead")}
 		>
 			<Question name="birthDate" />
 			{isOutOfStep && born > 0 && (
 				<Notice>
 					<p>
 						{said === undefined
-							? "The age was left out; the body tables need it too."
-							: "The age given is another one than the date of birth makes."}
+							? say("fitting.growing.leftOut")
+							: say("fitting.growing.other")}
 					</p>
 					<Button onClick={() => answer("age", born.toFixed(1))}>
-						Use {born.toFixed(1)} years
+						{say("fitting.growing.use", {
+							years: formatNumber(born, reader, 1),
+						})}
 					</Button>
 				</Notice>
 			)}
@@ -94,6 +92,7 @@ function Outlook({ advice, today }: { advice: Advice; today: string }) {
 }
 
 function Shown({ view }: { view: GrowthView }) {
+	const { say } = useDesk().reader;
 	return (
 		<div className={own.growth}>
 			<ul className={styles.list}>
@@ -102,11 +101,14 @@ function Shown({ view }: { view: GrowthView }) {
 				))}
 			</ul>
 			<DataTable
-				caption={`From ${view.age}, nine in ten within each range`}
-				columns={COLUMNS}
+				caption={say("fitting.growing.caption", { age: view.age })}
+				columns={COLUMNS.map((key) => ({
+					key,
+					label: say(`fitting.growing.${key}`),
+				}))}
 				rows={view.rows.map((row) => ({
 					...row,
-					when: `${row.when}, ${row.date}`,
+					when: say("fitting.growing.at", { when: row.when, date: row.date }),
 				}))}
 			/>
 			<p>{view.error}</p>

@@ -56,10 +56,11 @@ export function LikeMine({ ask }: { ask: SearchTools["likeMine"] }) {
 
 function Asked({ known, ask }: { known: Known; ask: SearchTools["likeMine"] }) {
 	const { reader } = useDesk();
+	const { say } = reader;
 	const [steps, setSteps] = useState<Steps>({ length: 0, butt: 0, mass: 0 });
 	const found = useLikeMine(known, steps, ask);
-	const slide = (name: keyof Steps, label: string, value: string) => (
-		<Field label={`${label}: ${value}`}>
+	const slide = (name: keyof Steps, value: string) => (
+		<Field label={say(`fitting.likeMine.${name}`, { value })}>
 			{(wiring) => (
 				<input
 					{...wiring}
@@ -78,13 +79,12 @@ function Asked({ known, ask }: { known: Known; ask: SearchTools["likeMine"] }) {
 	);
 	return (
 		<Section
-			title="Like mine, but…"
-			lead="The present cue with something changed: what of its feel can be kept, and what cannot be kept together."
+			title={say("fitting.likeMine.title")}
+			lead={say("fitting.likeMine.lead")}
 		>
 			<div className={styles.selects}>
 				{slide(
 					"length",
-					"Shorter or longer",
 					formatLengthDifference(
 						steps.length * STEP.lengthMm,
 						reader,
@@ -93,21 +93,19 @@ function Asked({ known, ask }: { known: Known; ask: SearchTools["likeMine"] }) {
 				)}
 				{slide(
 					"butt",
-					"Slimmer or thicker at the butt",
 					formatLengthDifference(steps.butt * STEP.diameterMm, reader, "bench"),
 				)}
 				{slide(
 					"mass",
-					"Lighter or heavier",
 					formatMassDifference(steps.mass * STEP.massG, reader, "added"),
 				)}
 			</div>
 			{typeof found === "string" && (
-				<Notice kind="caution" title="That could not be worked out">
+				<Notice kind="caution" title={say("fitting.likeMine.failed")}>
 					<p>{found}</p>
 				</Notice>
 			)}
-			{found === null && <p role="status">Being worked out…</p>}
+			{found === null && <p role="status">{say("fitting.change.working")}</p>}
 			{found !== null && typeof found !== "string" && <Answer found={found} />}
 		</Section>
 	);
@@ -115,9 +113,10 @@ function Asked({ known, ask }: { known: Known; ask: SearchTools["likeMine"] }) {
 
 function Answer({ found }: { found: Outcome<Found> }) {
 	const { reader } = useDesk();
+	const { say } = reader;
 	if (!found.ok)
 		return (
-			<Notice kind="notice" title="Such a cue cannot be made or explained">
+			<Notice kind="notice" title={say("fitting.likeMine.refused")}>
 				{found.refusals
 					.map((refusal) => refusalView(refusal, reader).text)
 					.map((text) => (
@@ -126,19 +125,19 @@ function Answer({ found }: { found: Outcome<Found> }) {
 			</Notice>
 		);
 	const view = likeMineView(found.value, reader);
-	if (view === null) return <p>No load of metal comes near it.</p>;
+	if (view === null) return <p>{say("fitting.likeMine.none")}</p>;
 	return (
 		<>
 			<p role="status">{view.verdict}</p>
 			<DataTable
-				caption="What of the feel is kept"
+				caption={say("fitting.likeMine.caption")}
 				captionHidden
 				rowKey="name"
 				columns={[
-					{ key: "name", label: "Quantity" },
-					{ key: "now", label: "Wanted" },
-					{ key: "becomes", label: "Becomes" },
-					{ key: "kept", label: "Kept?" },
+					{ key: "name", label: say("fitting.likeMine.quantity") },
+					{ key: "now", label: say("fitting.likeMine.wanted") },
+					{ key: "becomes", label: say("fitting.likeMine.becomes") },
+					{ key: "kept", label: say("fitting.likeMine.kept") },
 				]}
 				rows={view.rows.map((row) => ({ ...row }))}
 			/>
@@ -147,7 +146,7 @@ function Answer({ found }: { found: Outcome<Found> }) {
 			</p>
 			{view.others.length > 0 && (
 				<details className={styles.more}>
-					<summary>Other pairs that can be kept</summary>
+					<summary>{say("fitting.likeMine.others")}</summary>
 					<ul className={styles.list}>
 						{view.others.map((text) => (
 							<li key={text}>{text}</li>

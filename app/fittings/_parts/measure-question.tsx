@@ -12,7 +12,7 @@ import { fieldLabel } from "@/lib/present/labels";
 import { useDesk } from "./desk";
 import styles from "./measuring.module.css";
 import { Question } from "./question";
-import { HINTS, HINTS_ALONE } from "./questions";
+import { hintAlone, hintOn } from "./questions";
 
 /** A measure: how to take it drawn beside the words, "could not", and a note. */
 export function MeasureQuestion({
@@ -22,8 +22,8 @@ export function MeasureQuestion({
 	name: Exclude<MeasureName, "gripReadings">;
 	isAlone: boolean;
 }) {
-	const { read } = useDesk();
-	const hint = (isAlone ? HINTS_ALONE[name] : undefined) ?? HINTS[name];
+	const { read, reader } = useDesk();
+	const hint = (isAlone ? hintAlone : hintOn)(name, reader);
 	return (
 		<div className={styles.measure}>
 			<Question
@@ -72,8 +72,10 @@ export function MeasureExtras({ name }: { name: MeasureName }) {
 					}
 				>
 					{isFlagged && <span aria-hidden="true">✓</span>}
-					Could not measure
-					<span className={styles.unseen}> {fieldLabel(name, reader)}</span>
+					{reader.say.rich("fitting.couldNot", {
+						measure: fieldLabel(name, reader),
+						unseen: (words) => <span className={styles.unseen}>{words}</span>,
+					})}
 				</Button>
 			)}
 			{isWriting || note.value !== "" ? (
@@ -87,8 +89,10 @@ export function MeasureExtras({ name }: { name: MeasureName }) {
 				/>
 			) : (
 				<Button look="quiet" onClick={() => setWriting(true)}>
-					Note
-					<span className={styles.unseen}> on {fieldLabel(name, reader)}</span>
+					{reader.say.rich("fitting.note", {
+						measure: fieldLabel(name, reader),
+						unseen: (words) => <span className={styles.unseen}>{words}</span>,
+					})}
 				</Button>
 			)}
 		</div>

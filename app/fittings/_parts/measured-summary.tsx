@@ -6,24 +6,25 @@ import { measuredRows } from "@/lib/present/measured-view";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 
-const COLUMNS = [
-	{ key: "measure", label: "Measure" },
-	{ key: "reading", label: "Reading" },
-] as const;
-const NOTE = { key: "note", label: "Note" } as const;
-
 /** Every measure with its reading: read, could not be measured, or not asked. Stands inside a FittingDesk. */
 export function MeasuredSummary() {
 	const { control, reader } = useDesk();
+	const { say } = reader;
 	const rows = measuredRows(useWatch({ control }), reader);
 	const hasNotes = rows.some(({ note }) => note !== "");
 	return (
 		<details className={styles.more}>
-			<summary>What was measured, and what could not be</summary>
+			<summary>{say("fitting.measured.summary")}</summary>
 			<DataTable
-				caption="Measures of this fitting"
+				caption={say("fitting.measured.caption")}
 				captionHidden
-				columns={hasNotes ? [...COLUMNS, NOTE] : COLUMNS}
+				columns={[
+					{ key: "measure", label: say("fitting.measured.measure") },
+					{ key: "reading", label: say("fitting.measured.reading") },
+					...(hasNotes
+						? [{ key: "note", label: say("fitting.measured.note") } as const]
+						: []),
+				]}
 				rows={rows}
 				narrow="stack"
 			/>

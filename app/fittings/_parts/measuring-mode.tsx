@@ -4,29 +4,24 @@ import { useController } from "react-hook-form";
 import { ChoiceField } from "@/app/_ui/fields/choice-field";
 import { useDesk } from "./desk";
 
-const OPTIONS = [
-	{ value: "no", label: "With a coach" },
-	{ value: "yes", label: "Measuring alone" },
-];
-
 /** Who holds the tape. Alone, only what one can measure alone is asked; the rest stays an estimate. */
 export function MeasuringMode() {
-	const { control } = useDesk();
+	const { control, reader } = useDesk();
+	const { say } = reader;
 	const { field } = useController({ control, name: "measuredAlone" });
 	const isAlone = field.value === "yes";
 	return (
 		<ChoiceField
-			label="Who measures"
+			label={say("fitting.mode.label")}
 			name="measuredAlone"
 			value={isAlone ? "yes" : "no"}
-			options={OPTIONS}
+			options={[
+				{ value: "no", label: say("fitting.mode.coach") },
+				{ value: "yes", label: say("fitting.mode.alone") },
+			]}
 			onChange={field.onChange}
 			unsure={null}
-			hint={
-				isAlone
-					? "Only what one can measure without help is asked. The rest is estimated, with its wider band shown. No reading is trusted less for being taken alone: read twice."
-					: undefined
-			}
+			hint={isAlone ? say("fitting.mode.hint") : undefined}
 		/>
 	);
 }

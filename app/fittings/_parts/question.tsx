@@ -16,22 +16,23 @@ import type { ListField, TextFieldName } from "@/lib/forms/fitting";
 import { estimateWords } from "@/lib/present/estimates";
 import { choiceLabel, fieldLabel } from "@/lib/present/labels";
 import { problemText } from "@/lib/present/notices";
-import type { Reader } from "@/lib/words/reader";
+import type { Messages, Reader } from "@/lib/words/reader";
 import { useDesk } from "./desk";
 import styles from "./fitting.module.css";
 import { useOldAnswer } from "./old-answers";
-import { HINTS, quantitySpec } from "./questions";
+import { hintOn, quantitySpec } from "./questions";
 
 /** One question of a fitting, with the control its kind of answer asks for. */
 export function Question({
 	name,
-	hint = HINTS[name],
+	hint: inPlace,
 }: {
 	name: FieldName;
 	/** In place of the usual hint. */
 	hint?: ReactNode;
 }) {
 	const { reader } = useDesk();
+	const hint = inPlace ?? hintOn(name, reader);
 	const field = FIELDS[name];
 	const old = useOldAnswer(name);
 	const words = {
@@ -114,6 +115,7 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 	const { field } = useController({ control, name });
 	const estimate = useEstimate(name);
 	const shape = FIELDS[name];
+	const unsure = reader.say(`fitting.unsure.${UNSURE[name] ?? "notSure"}`);
 	const problem = () => {
 		const [first] = problemsOf(name, field.value, reader.system);
 		return first === undefined ? null : problemText(first, reader);
@@ -139,7 +141,7 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 						value={field.value}
 						options={optionsOf(name, shape.options, reader)}
 						onChange={field.onChange}
-						unsure={UNSURE[name] ?? "Not sure"}
+						unsure={unsure}
 					/>
 				);
 			return (
@@ -148,7 +150,7 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 					value={field.value}
 					options={optionsOf(name, shape.options, reader)}
 					onChange={field.onChange}
-					unsure={UNSURE[name] ?? "Not sure"}
+					unsure={unsure}
 				/>
 			);
 		case "yes-no":
@@ -217,20 +219,21 @@ function One({ name, words }: { name: TextFieldName; words: Words }) {
 const MOST_BUTTONS = 6;
 
 /** The word for leaving a choice open, where "Not sure" would be wrong. */
-const UNSURE: Partial<Record<FieldName, string>> = {
-	game: "Not said: snooker",
-	level: "Not said",
-	hand: "Not said",
-	sex: "Rather not say",
-	budget: "Not said",
-	wishClosure: "No view",
-	wishButtWood: "Leave open",
-	wishShaftWood: "Leave open",
-	wishSplice: "Leave open",
-	wishLayout: "Leave open",
-	wishTaper: "Leave open",
-	wishFerrule: "Leave open",
-	wishSteadiness: "No view",
-	wishStiffness: "No view",
-	wishDeflection: "No view",
-};
+const UNSURE: Partial<Record<FieldName, keyof Messages["fitting"]["unsure"]>> =
+	{
+		game: "snooker",
+		level: "notSaid",
+		hand: "notSaid",
+		sex: "ratherNot",
+		budget: "notSaid",
+		wishClosure: "noView",
+		wishButtWood: "open",
+		wishShaftWood: "open",
+		wishSplice: "open",
+		wishLayout: "open",
+		wishTaper: "open",
+		wishFerrule: "open",
+		wishSteadiness: "noView",
+		wishStiffness: "noView",
+		wishDeflection: "noView",
+	};

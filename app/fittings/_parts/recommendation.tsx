@@ -45,11 +45,7 @@ export function Recommendation() {
 	return (
 		<Stack>
 			{read.problems.length > 0 && (
-				<Notice
-					kind="error"
-					title="Some answers cannot be read and count as left out"
-					live
-				>
+				<Notice kind="error" title={reader.say("fitting.advised.unread")} live>
 					<ul className={styles.list}>
 						{read.problems.map((problem) => (
 							<li key={`${problem.field}-${problem.index ?? 0}`}>
@@ -74,11 +70,12 @@ export function Recommendation() {
 
 /** The five numbers in one line that stays in sight while wishes move. */
 function FigureStrip({ figures }: { figures: readonly FigureView[] }) {
+	const { say } = useDesk().reader;
 	return (
 		<p className={styles.strip} aria-hidden="true">
 			{figures.map(({ id, value }) => (
 				<span key={id}>
-					<small>{STRIP_LABELS[id]}</small> {value.main}
+					<small>{say(`fitting.advised.strip.${id}`)}</small> {value.main}
 				</span>
 			))}
 		</p>
@@ -89,14 +86,6 @@ function FigureStrip({ figures }: { figures: readonly FigureView[] }) {
 const SameCriteria = memo(CriteriaTable);
 const SameTradeOffs = memo(TradeOffs);
 const SameInfluences = memo(WouldChange);
-
-const STRIP_LABELS = {
-	length: "Length",
-	mass: "Weight",
-	butt: "Butt",
-	tip: "Tip",
-	balance: "Balance",
-} as const;
 
 function Advised({
 	advice,
@@ -109,6 +98,7 @@ function Advised({
 	isBest: boolean;
 }) {
 	const { reader } = useDesk();
+	const { say } = reader;
 	const { state, shown } = search;
 	const report = state.status === "found" && isBest ? state.report : null;
 	const nearest =
@@ -118,7 +108,7 @@ function Advised({
 		<div className={styles.split}>
 			<div className={styles.figures}>
 				<Section
-					title="The cue for this player"
+					title={say("fitting.advised.title")}
 					lead={<SearchStatus state={state} />}
 				>
 					<Figures>
@@ -141,14 +131,15 @@ function Advised({
 			<Stack>
 				<Refusals refusals={view.refusals} />
 				{nearest && (
-					<Notice
-						kind="caution"
-						title="No cue that was found has the weight wished for"
-					>
+					<Notice kind="caution" title={say("fitting.advised.noneOfWeight")}>
 						<p>
-							The figures above are the needs themselves. The nearest cue weighs{" "}
-							{formatMeasure("weight", nearest.results.weight.value, reader)}{" "}
-							and stands first among the cues worth making.
+							{say("fitting.advised.nearest", {
+								weight: formatMeasure(
+									"weight",
+									nearest.results.weight.value,
+									reader,
+								),
+							})}
 						</p>
 					</Notice>
 				)}
@@ -156,9 +147,9 @@ function Advised({
 					<SearchRefusals refusals={state.refusals} />
 				)}
 				{state.status === "failed" && (
-					<Notice kind="caution" title="The cues could not be looked through">
+					<Notice kind="caution" title={say("fitting.advised.failed")}>
 						<p>{state.message}</p>
-						<p>The figures shown are the needs themselves.</p>
+						<p>{say("fitting.advised.failedAbout")}</p>
 					</Notice>
 				)}
 				<SaveSpec
@@ -166,7 +157,7 @@ function Advised({
 					isBuildable={advice.isBuildable && state.status !== "refused"}
 					isSettled={state.status !== "working"}
 				/>
-				<Section title="The picture">
+				<Section title={say("fitting.advised.picture")}>
 					<CuePicture
 						design={
 							advice.build.plan.ok
@@ -176,7 +167,7 @@ function Advised({
 						balanceFromButtMm={advice.balance.exact}
 					/>
 				</Section>
-				<Section title="The build">
+				<Section title={say("fitting.advised.build")}>
 					<dl className={styles.pairs}>
 						{view.build.map(({ label, value }) => (
 							<div className={styles.pair} key={label + value}>
@@ -188,7 +179,7 @@ function Advised({
 					{report && <ChoiceReasons report={report} />}
 				</Section>
 				{view.cautions.length > 0 && (
-					<Notice kind="caution" title="To know before deciding">
+					<Notice kind="caution" title={say("fitting.advised.cautions")}>
 						<ul className={styles.list}>
 							{view.cautions.map((caution) => (
 								<li key={caution}>{caution}</li>
@@ -218,15 +209,16 @@ function Advised({
 }
 
 function Rules({ rules }: Pick<ReturnType<typeof adviceView>, "rules">) {
+	const { say } = useDesk().reader;
 	return (
-		<Section title="Rules of the game">
+		<Section title={say("advice.rules")}>
 			{rules.length === 0 ? (
-				<p>No published equipment rule for the cue was found for this game.</p>
+				<p>{say("advice.noRules")}</p>
 			) : (
 				<ul className={styles.list}>
 					{rules.map(({ rule, ok, source }) => (
 						<li key={rule}>
-							{rule}: {ok ? "kept" : "broken"}. {source}.
+							{say("advice.rule", { rule, ok: ok ? "yes" : "no", source })}
 						</li>
 					))}
 				</ul>

@@ -31,6 +31,7 @@ const MOST_WAYS = 6;
 /** What a search refused: each way out is one tap, the least felt first. */
 export function SearchRefusals({ refusals }: { refusals: readonly Refusal[] }) {
 	const { reader } = useDesk();
+	const { say } = reader;
 	const put = useBuildThis();
 	const ways = waysOut(refusals, reader);
 	const others = refusals.filter(
@@ -43,18 +44,11 @@ export function SearchRefusals({ refusals }: { refusals: readonly Refusal[] }) {
 			/>
 		);
 	return (
-		<Notice
-			kind="error"
-			title="Nothing can be built with all these wishes together"
-			live
-		>
+		<Notice kind="error" title={say("fitting.refused.title")} live>
 			{ways.length === 0 ? (
-				<p>
-					Giving up no single wish, nor the weight with one other, is enough:
-					leave more of them open.
-				</p>
+				<p>{say("fitting.refused.none")}</p>
 			) : (
-				<p>Any one of these is enough:</p>
+				<p>{say("fitting.refused.any")}</p>
 			)}
 			<ul className={styles.list}>
 				{ways.slice(0, MOST_WAYS).map(({ text }) => (

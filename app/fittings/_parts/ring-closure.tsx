@@ -14,12 +14,12 @@ import fittingStyles from "./fitting.module.css";
 import styles from "./measuring.module.css";
 
 const COLUMNS = [
-	{ key: "name", label: "Hand" },
-	{ key: "fromButt", label: "From the butt end" },
-	{ key: "diameter", label: "Cue there" },
-	{ key: "closure", label: "The ring" },
-	{ key: "band", label: "Nine in ten" },
-	{ key: "verdict", label: "Against the wish" },
+	["name", "hand"],
+	["fromButt", "fromButt"],
+	["diameter", "cue"],
+	["closure", "ring"],
+	["band", "band"],
+	["verdict", "verdict"],
 ] as const;
 
 /** How a light hold closes along the grip zone, with the research on hard grips beside it as context. */
@@ -30,13 +30,14 @@ export function RingClosure() {
 
 function Closed({ advice }: { advice: Advice }) {
 	const { reader } = useDesk();
+	const { say } = reader;
 	const view = useMemo(() => closureView(advice, reader), [advice, reader]);
 	const context = useMemo(
 		() => handleContext(advice, reader),
 		[advice, reader],
 	);
 	return (
-		<Section title="How it closes on the advised butt" lead={view.lead}>
+		<Section title={say("fitting.closure.title")} lead={view.lead}>
 			<div className={styles.rings}>
 				{view.places.map((place) => (
 					<figure key={place.place} className={styles.ringPlace}>
@@ -48,9 +49,12 @@ function Closed({ advice }: { advice: Advice }) {
 				))}
 			</div>
 			<DataTable
-				caption="The ring along the grip zone"
+				caption={say("fitting.closure.caption")}
 				captionHidden
-				columns={COLUMNS}
+				columns={COLUMNS.map(([key, word]) => ({
+					key,
+					label: say(`fitting.closure.${word}`),
+				}))}
 				rows={view.places.map(
 					({ name, fromButt, diameter, closure, band, verdict }) => ({
 						name,
@@ -63,7 +67,7 @@ function Closed({ advice }: { advice: Advice }) {
 				)}
 			/>
 			<details className={fittingStyles.more}>
-				<summary>Published research on handles, for hard grips</summary>
+				<summary>{say("fitting.closure.research")}</summary>
 				<p>{context.lead}</p>
 				<ul className={fittingStyles.list}>
 					{context.rows.map(({ what, diameter, source }) => (
@@ -92,6 +96,7 @@ function RingOnCue({
 }: {
 	place: ClosurePlace;
 }) {
+	const { say } = useDesk().reader;
 	const radius = (diameterMm + FINGER_MM) / 2;
 	const half = (360 - ringDeg) / 2;
 	// Where they overlap the thumb lies over the finger: it leaves the cue towards its end.
@@ -116,7 +121,11 @@ function RingOnCue({
 			className={styles.ringDrawing}
 			viewBox="-32 -32 64 64"
 			role="img"
-			aria-label={`${name}: cue ${diameter} across, ${closure}`}
+			aria-label={say("fitting.closure.drawing", {
+				name,
+				across: diameter,
+				closure,
+			})}
 		>
 			<circle className={styles.wood} r={Math.round(50 * diameterMm) / 100} />
 			<Finger d={curve(360 - half, 0)} end={end(360 - half, 0)} />

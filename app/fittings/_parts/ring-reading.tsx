@@ -13,19 +13,19 @@ import { useDesk } from "./desk";
 import { MeasureExtras } from "./measure-question";
 import styles from "./measuring.module.css";
 import { Question } from "./question";
-import { HINTS } from "./questions";
 
 type Way = "cone" | "paper" | "screen";
 
-const WAYS: readonly { value: Way; label: string; drawing: DrawingName }[] = [
-	{ value: "cone", label: "Cone or dowels", drawing: "ring-cone" },
-	{ value: "paper", label: "Printed gauge", drawing: "ring-paper" },
-	{ value: "screen", label: "This screen", drawing: "ring-screen" },
+const WAYS: readonly { value: Way; drawing: DrawingName }[] = [
+	{ value: "cone", drawing: "ring-cone" },
+	{ value: "paper", drawing: "ring-paper" },
+	{ value: "screen", drawing: "ring-screen" },
 ];
 
 /** The ring read in one of three ways, each reading taken down, and what the readings say together. */
 export function RingReading() {
 	const { control, read, advice, reader } = useDesk();
+	const { say } = reader;
 	const { field } = useController({ control, name: "gripReadings" });
 	const [chosen, setChosen] = useState<Way>("cone");
 	const way = WAYS.find(({ value }) => value === chosen) ?? WAYS[0];
@@ -34,10 +34,13 @@ export function RingReading() {
 	return (
 		<div className={styles.ring}>
 			<ChoiceField
-				label="Read it with"
+				label={say("fitting.ring.label")}
 				name="ringWay"
 				value={chosen}
-				options={WAYS}
+				options={WAYS.map(({ value }) => ({
+					value,
+					label: say(`fitting.ring.${value}`),
+				}))}
 				onChange={(value) => setChosen(value as Way)}
 				unsure={null}
 			/>
@@ -50,12 +53,7 @@ export function RingReading() {
 						/>
 					</div>
 				)}
-				{chosen === "cone" && (
-					<p>
-						Slide the cone into the ring until it rests there, or try one dowel
-						after the other until one fills the ring, and read its diameter.
-					</p>
-				)}
+				{chosen === "cone" && <p>{say("fitting.ring.about")}</p>}
 				{chosen === "paper" && <PrintGauge />}
 				{chosen === "screen" && (
 					<ScreenGauge
@@ -69,7 +67,7 @@ export function RingReading() {
 				)}
 			</div>
 			<div className={styles.measure}>
-				<Question name="gripReadings" hint={HINTS.gripReadings} />
+				<Question name="gripReadings" />
 				{notices.map((text) => (
 					<Notice key={text} kind="caution" live>
 						{text}

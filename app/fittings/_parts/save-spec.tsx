@@ -45,23 +45,23 @@ export function SaveSpec({
 		<Section
 			title={
 				fitting.specNumber === null
-					? "Save it as a spec"
-					: `Save as the next revision of spec ${fitting.specNumber}`
+					? say("fitting.save.title")
+					: say("fitting.save.next", { number: String(fitting.specNumber) })
 			}
-			lead="A saved revision never changes. A later change becomes a new one."
+			lead={say("fitting.save.lead")}
 			card
 		>
 			{fitting.specNumber !== null && (
 				<TextField
-					label="What changed, and why"
-					hint="Stands beside the revision; may be left empty."
+					label={say("fitting.save.reason")}
+					hint={say("fitting.save.reasonHint")}
 					value={reason}
 					onChange={setReason}
 					maxLength={400}
 				/>
 			)}
 			{messages.length > 0 && (
-				<Notice kind="error" title="Not saved" live>
+				<Notice kind="error" title={say("fitting.save.notSaved")} live>
 					<ul className={styles.list}>
 						{messages.map((message) => (
 							<li key={message}>{message}</li>
@@ -78,11 +78,9 @@ export function SaveSpec({
 					onClick={save}
 					disabled={!isBuildable || !isSettled}
 				>
-					Save the spec
+					{say("fitting.save.save")}
 				</Button>
-				{!isBuildable && (
-					<p>It cannot be built as it stands: see “Not possible” above.</p>
-				)}
+				{!isBuildable && <p>{say("fitting.save.cannot")}</p>}
 			</Actions>
 		</Section>
 	);

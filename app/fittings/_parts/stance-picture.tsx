@@ -27,12 +27,12 @@ export function StancePicture() {
 	const unbuilt = advice.ok || view === null ? [] : advice.refusals;
 	return (
 		<div className={own.picture}>
-			<h3>The pose these answers give</h3>
+			<h3>{reader.say("fitting.pose.title")}</h3>
 			{view !== null && <PosePicture view={view} />}
 			{[...refusals, ...unbuilt].length > 0 && (
 				<Notice
 					kind={view === null ? "error" : "caution"}
-					title={view === null ? undefined : "No cue can be built for it"}
+					title={view === null ? undefined : reader.say("fitting.pose.noCue")}
 					live
 				>
 					{[...refusals, ...unbuilt].map((refusal) => (
@@ -48,27 +48,25 @@ export function StancePicture() {
 
 /** How long such a pose may be held by the published limits, and whom to ask. Stands inside a FittingDesk. */
 export function PostureNotice() {
+	const { say } = useDesk().reader;
 	const { view } = usePose();
 	if (view === null) return null;
 	const { holds, cautions } = view.posture;
 	return (
-		<Notice kind="caution" title="Holding this pose">
+		<Notice kind="caution" title={say("fitting.pose.holding")}>
 			<ul className={styles.list}>
 				{cautions.map((text) => (
 					<li key={text}>{text}</li>
 				))}
 			</ul>
 			<details className={styles.more}>
-				<summary>Holding times by ISO 11226</summary>
+				<summary>{say("fitting.pose.times")}</summary>
 				<ul className={styles.list}>
 					{holds.map((text) => (
 						<li key={text}>{text}</li>
 					))}
 				</ul>
-				<p>
-					Written for healthy adults at work, angles from standing upright; no
-					statement about any one person.
-				</p>
+				<p>{say("fitting.pose.about")}</p>
 			</details>
 		</Notice>
 	);

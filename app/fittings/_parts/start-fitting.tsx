@@ -4,6 +4,7 @@ import { useState } from "react";
 import { useBegin } from "@/app/_device/use-begin";
 import { Button } from "@/app/_ui/button";
 import { Combobox, type Entry, type Picked } from "@/app/_ui/fields/combobox";
+import { useReader } from "@/app/_ui/preferences/reader";
 import { Actions, Card, Stack } from "@/app/_ui/section";
 import { NotStarted } from "@/app/coaching/_parts/not-started";
 import { QUESTION_STEPS } from "./steps";
@@ -18,6 +19,7 @@ export function StartFitting({
 	entries: readonly Entry[];
 	chosenId: string | null;
 }) {
+	const { say } = useReader();
 	const chosen = entries.find(({ id }) => id === chosenId);
 	const [player, setPlayer] = useState<Picked | null>(
 		chosen === undefined
@@ -29,7 +31,7 @@ export function StartFitting({
 
 	const begin = () => {
 		if (player === null) {
-			setError("Player: pick one, or type a name.");
+			setError(say("fitting.start.missing"));
 			return;
 		}
 		void start({
@@ -44,7 +46,7 @@ export function StartFitting({
 		<Card>
 			<Stack>
 				<Combobox
-					label="Player"
+					label={say("fitting.start.player")}
 					entries={entries}
 					value={player}
 					onChange={(next) => {
@@ -52,12 +54,12 @@ export function StartFitting({
 						setError(null);
 					}}
 					error={error}
-					createWord="New player"
+					createWord={say("fitting.start.create")}
 				/>
 				<NotStarted stays={stays} />
 				<Actions>
 					<Button look="main" wide busy={isBusy} onClick={begin}>
-						Start
+						{say("fitting.start.go")}
 					</Button>
 				</Actions>
 			</Stack>

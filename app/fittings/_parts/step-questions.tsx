@@ -26,6 +26,7 @@ import {
 	type QuestionGroup,
 	type QuestionStep,
 	RECOMMENDATION,
+	stopName,
 } from "./steps";
 import { SupportQuestion } from "./support-question";
 import { stayingOnPage, useWay } from "./way";
@@ -54,7 +55,8 @@ const UNDER: Readonly<Record<string, ReactNode>> = {
 
 /** The questions of one step, and the one way on. */
 export function StepQuestions({ step }: { step: QuestionStep }) {
-	const { control, read } = useDesk();
+	const { control, read, reader } = useDesk();
+	const { say } = reader;
 	const { hrefOf } = useWay();
 	const { answered } = read;
 	const isAlone = useWatch({ control, name: "measuredAlone" }) === "yes";
@@ -65,7 +67,7 @@ export function StepQuestions({ step }: { step: QuestionStep }) {
 		<div className={own.asked}>
 			{step.groups.map((group) => (
 				<Group
-					key={group.title}
+					key={group.id}
 					group={group}
 					fields={askedIn(group, { isAlone, answered })}
 					isAlone={isAlone}
@@ -78,7 +80,11 @@ export function StepQuestions({ step }: { step: QuestionStep }) {
 		</div>
 	);
 	return (
-		<Section title={step.title} lead={step.lead} card>
+		<Section
+			title={say(`fittingSteps.title.${step.id}`)}
+			lead={say(`fittingSteps.lead.${step.id}`)}
+			card
+		>
 			<div className={own.questions}>
 				{step.measures && index === 0 && <MeasuringMode />}
 				{beside === undefined ? (
@@ -93,11 +99,11 @@ export function StepQuestions({ step }: { step: QuestionStep }) {
 				{step.measures && index > 0 && <MeasuringMode />}
 				<Actions>
 					<LinkButton look="main" wide {...stayingOnPage(hrefOf(next.id))}>
-						Next: {next.name}
+						{say("fittingSteps.next", { name: stopName(next, reader) })}
 					</LinkButton>
 					{next !== RECOMMENDATION && (
 						<LinkButton {...stayingOnPage(hrefOf(RECOMMENDATION.id))}>
-							Straight to the recommendation
+							{say("fittingSteps.straight")}
 						</LinkButton>
 					)}
 				</Actions>
@@ -107,7 +113,7 @@ export function StepQuestions({ step }: { step: QuestionStep }) {
 }
 
 function Group({
-	group: { title, lead },
+	group: { id },
 	fields,
 	isAlone,
 	isOneColumn,
@@ -117,14 +123,17 @@ function Group({
 	isAlone: boolean;
 	isOneColumn: boolean;
 }) {
+	const { say } = useDesk().reader;
 	const questions = fields.map((name) => (
 		<Asked key={name} name={name} isAlone={isAlone} />
 	));
 	return (
 		<section className={own.group}>
 			<div className={own.groupTitle}>
-				<h3>{title}</h3>
-				{lead !== undefined && <p>{lead}</p>}
+				<h3>{say(`fittingSteps.group.${id}`)}</h3>
+				{(id === "wall" || id === "address") && (
+					<p>{say(`fittingSteps.groupLead.${id}`)}</p>
+				)}
 			</div>
 			{isOneColumn ? (
 				<Stack>{questions}</Stack>
@@ -138,7 +147,8 @@ function Group({
 
 /** Folded away, but open where it holds an answer. */
 function More({ step, isAlone }: { step: QuestionStep; isAlone: boolean }) {
-	const { answered } = useDesk().read;
+	const { read, reader } = useDesk();
+	const { answered } = read;
 	const shown = step.groups.flatMap((group) => [
 		...askedIn(group, { isAlone, answered }),
 	]);
@@ -153,7 +163,7 @@ function More({ step, isAlone }: { step: QuestionStep; isAlone: boolean }) {
 			className={styles.more}
 			open={names.some((name) => answered.includes(name)) || undefined}
 		>
-			<summary>{step.moreTitle}</summary>
+			<summary>{reader.say(`fittingSteps.more.${step.id}`)}</summary>
 			<Columns minRem={20}>
 				{names.map((name) => (
 					<Asked key={name} name={name} isAlone={isAlone} />

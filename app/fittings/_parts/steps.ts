@@ -1,23 +1,20 @@
 import type { FieldName } from "@/lib/forms/fields";
+import type { Messages, Reader } from "@/lib/words/reader";
 
 /** Questions asked in one place: what is said, at the wall, at the table, down on the shot. */
 export interface QuestionGroup {
-	readonly title: string;
-	readonly lead?: string;
+	/** Its heading and what is said under it are messages of this name. */
+	readonly id: keyof Messages["fittingSteps"]["group"];
 	readonly fields: readonly FieldName[];
 	/** What takes the fields' place for somebody who measures alone. */
 	readonly alone?: readonly FieldName[];
 }
 
 interface StepDefinition {
-	readonly id: string;
-	readonly name: string;
-	readonly title: string;
-	readonly lead: string;
+	readonly id: keyof Messages["fittingSteps"]["title"];
 	readonly groups: readonly QuestionGroup[];
 	/** Folded away until wanted. */
 	readonly more: readonly FieldName[];
-	readonly moreTitle?: string;
 	/** Whether a tape or a gauge is wanted: the step then offers measuring alone. */
 	readonly measures?: boolean;
 }
@@ -35,55 +32,43 @@ const step = (definition: StepDefinition) => ({
 export const QUESTION_STEPS = [
 	step({
 		id: "player",
-		name: "Player",
-		title: "Who is it for, and how do they play?",
-		lead: "Height alone already moves the length. Whatever is left out is estimated and shown as an estimate.",
 		measures: true,
 		groups: [
 			{
-				title: "Asked",
+				id: "asked",
 				fields: ["game", "level", "hand", "age", "sex"],
 			},
 			{
-				title: "Standing at a wall",
-				lead: "With a tape, shoes off.",
+				id: "wall",
 				fields: ["stature", "armSpan"],
 				alone: ["stature"],
 			},
 		],
 		more: ["shoulderToElbow", "elbowToGrip", "shoulderBreadth"],
-		moreTitle: "Further measures at the wall",
 	}),
 	step({
 		id: "hand",
-		name: "Hand",
-		title: "Read the grip circle",
-		lead: "The ring of thumb and forefinger, as it lies round the cue. This one measure decides the butt.",
 		measures: true,
 		groups: [
 			{
-				title: "The ring",
+				id: "ring",
 				fields: ["gripReadings", "wishClosure"],
 			},
-			{ title: "The hand", fields: ["handLength"] },
+			{ id: "hand", fields: ["handLength"] },
 		],
 		more: [],
 	}),
 	step({
 		id: "stance",
-		name: "Stance",
-		title: "Down on the shot",
-		lead: "Let the player settle on a straight shot, then read at the cue. Two tape readings are worth more than all the tables.",
 		measures: true,
 		groups: [
 			{
-				title: "At address, with the tape",
-				lead: "One shot for all three: hold still, read, stand up.",
+				id: "address",
 				fields: ["bridgeToGrip", "bridgeLength", "gripFromButt"],
 				alone: ["cueInHand", "bridgeLength", "gripFromButt"],
 			},
 			{
-				title: "Seen at address",
+				id: "seen",
 				fields: [
 					"stance",
 					"posture",
@@ -95,16 +80,12 @@ export const QUESTION_STEPS = [
 			},
 		],
 		more: ["cueInHand", "clothHeight"],
-		moreTitle: "The cue in hand and this table",
 	}),
 	step({
 		id: "present-cue",
-		name: "Present cue",
-		title: "The cue they play with now",
-		lead: "What is right about it is kept, what is wrong is moved a step.",
 		groups: [
 			{
-				title: "Its figures",
+				id: "figures",
 				fields: [
 					"presentLength",
 					"presentMass",
@@ -114,21 +95,17 @@ export const QUESTION_STEPS = [
 				],
 			},
 			{
-				title: "What they say of it",
+				id: "said",
 				fields: ["presentLikes", "presentDislikes"],
 			},
 		],
 		more: ["presentDiameter300", "presentDiameter700"],
-		moreTitle: "With a slide gauge",
 	}),
 	step({
 		id: "wishes",
-		name: "Wishes",
-		title: "What they ask for",
-		lead: "A wish replaces the estimate. Leave open whatever they have no view on.",
 		groups: [
 			{
-				title: "The build",
+				id: "build",
 				fields: [
 					"budget",
 					"maxPrice",
@@ -154,7 +131,6 @@ export const QUESTION_STEPS = [
 			"priorityMore",
 			"priorityNone",
 		],
-		moreTitle: "Exact wishes and what counts",
 	}),
 ];
 
@@ -186,8 +162,12 @@ export function askedIn(
 
 export const RECOMMENDATION = {
 	id: "recommendation",
-	name: "Recommendation",
 } as const;
+
+export const stopName = (
+	{ id }: QuestionStep | typeof RECOMMENDATION,
+	{ say }: Reader,
+): string => say(`fittingSteps.name.${id}`);
 
 export const stepHref = (fittingNumber: number, id: string): string =>
 	`/fittings/${fittingNumber}/${id}`;

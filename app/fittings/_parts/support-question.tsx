@@ -3,17 +3,12 @@
 import { useController } from "react-hook-form";
 import { ChoiceField } from "@/app/_ui/fields/choice-field";
 import { useDesk } from "./desk";
-import { HINTS } from "./questions";
-
-const OPTIONS = [
-	{ value: "standing", label: "Standing" },
-	{ value: "seated", label: "Seated" },
-	{ value: "frame", label: "In a standing frame" },
-];
+import { hintOn } from "./questions";
 
 /** What holds the player up: one question over two answers, which cannot both be yes. */
 export function SupportQuestion() {
-	const { control } = useDesk();
+	const { control, reader } = useDesk();
+	const { say } = reader;
 	const { field: seated } = useController({ control, name: "seated" });
 	const { field: frame } = useController({ control, name: "standingFrame" });
 	const value =
@@ -26,12 +21,16 @@ export function SupportQuestion() {
 					: "";
 	return (
 		<ChoiceField
-			label="At the table"
+			label={say("fitting.support.label")}
 			name="support"
-			hint={HINTS.seated}
+			hint={hintOn("seated", reader)}
 			value={value}
-			options={OPTIONS}
-			unsure="Not said: standing"
+			options={[
+				{ value: "standing", label: say("fitting.support.standing") },
+				{ value: "seated", label: say("fitting.support.seated") },
+				{ value: "frame", label: say("fitting.support.frame") },
+			]}
+			unsure={say("fitting.support.unsure")}
 			onChange={(chosen) => {
 				seated.onChange(
 					chosen === "" ? "" : chosen === "seated" ? "yes" : "no",

@@ -22,6 +22,7 @@ import { type SearchTools, Superseded } from "./use-search";
 /** One cue for two games, or two: worked out when asked for. */
 export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
 	const { read, reader } = useDesk();
+	const { say } = reader;
 	const { gameId } = read.input.stance;
 	const [second, setSecond] = useState("");
 	const [percent, setPercent] = useState(50);
@@ -51,21 +52,24 @@ export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
 	};
 	return (
 		<Section
-			title="Two games"
-			lead="One player who plays another game as well: one cue for both, or two."
+			title={say("fitting.twoGames.title")}
+			lead={say("fitting.twoGames.lead")}
 		>
 			<div className={styles.selects}>
 				<SelectField
-					label="The other game"
+					label={say("fitting.twoGames.other")}
 					value={other ?? ""}
-					unsure="None"
+					unsure={say("fitting.twoGames.none")}
 					options={CHOICES.game
 						.filter((id) => id !== gameId)
 						.map((id) => ({ value: id, label: gameName(id, reader) }))}
 					onChange={setSecond}
 				/>
 				<Field
-					label={`Play in ${gameName(gameId, reader)}: ${formatPercent(percent / 100, reader)}`}
+					label={say("fitting.twoGames.share", {
+						game: gameName(gameId, reader),
+						share: formatPercent(percent / 100, reader),
+					})}
 				>
 					{(wiring) => (
 						<input
@@ -88,12 +92,12 @@ export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
 					disabled={other === undefined}
 					onClick={() => other && workOut(other)}
 				>
-					One cue or two?
+					{say("fitting.twoGames.ask")}
 				</Button>
-				{isBusy && <span role="status">Looking through both games’ cues…</span>}
+				{isBusy && <span role="status">{say("fitting.twoGames.working")}</span>}
 			</Actions>
 			{typeof found === "string" && (
-				<Notice kind="caution" title="That could not be worked out">
+				<Notice kind="caution" title={say("fitting.likeMine.failed")}>
 					<p>{found}</p>
 				</Notice>
 			)}
@@ -104,9 +108,10 @@ export function TwoGames({ ask }: { ask: SearchTools["twoGames"] }) {
 
 function Verdict({ found }: { found: Outcome<Found> }) {
 	const { reader } = useDesk();
+	const { say } = reader;
 	if (!found.ok)
 		return (
-			<Notice kind="notice" title="One of the games has no cue">
+			<Notice kind="notice" title={say("fitting.twoGames.refused")}>
 				{found.refusals
 					.map((refusal) => refusalView(refusal, reader).text)
 					.map((text) => (
@@ -126,13 +131,13 @@ function Verdict({ found }: { found: Outcome<Found> }) {
 				</div>
 			))}
 			<DataTable
-				caption="The cues"
+				caption={say("fitting.twoGames.caption")}
 				captionHidden
 				rowKey="name"
 				columns={[
-					{ key: "name", label: "For" },
-					{ key: "cue", label: "Cue" },
-					{ key: "price", label: "Price estimate" },
+					{ key: "name", label: say("fitting.twoGames.for") },
+					{ key: "cue", label: say("fitting.twoGames.cue") },
+					{ key: "price", label: say("fitting.twoGames.price") },
 				]}
 				rows={view.cues.map((row) => ({ ...row }))}
 			/>

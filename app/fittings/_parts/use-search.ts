@@ -8,6 +8,7 @@ import {
 	useRef,
 	useState,
 } from "react";
+import { useReader } from "@/app/_ui/preferences/reader";
 import type { CueChoice } from "@/lib/advice/choice";
 import type { FittingInput } from "@/lib/advice/input";
 import type { LikeMine, LikeMineChange } from "@/lib/advice/like-mine-advice";
@@ -55,8 +56,6 @@ const REST_MS = 200;
  * its loops compiled when the recommendation is opened: a first search takes three times a later one.
  */
 const AHEAD_MS = 1500;
-const NO_WORKER =
-	"This browser cannot look through the cues in the background. The figures are the needs themselves.";
 
 /** What was asked no longer fits what the page shows: no failure. */
 export class Superseded extends Error {}
@@ -76,6 +75,9 @@ export function useSearching(
 	input: FittingInput,
 	isWanted: boolean,
 ): SearchTools {
+	const { say } = useReader();
+	const noWorker = say("fitting.search.noWorker");
+	const notStarted = say("fitting.search.notStarted");
 	const worker = useRef<Worker | null>(null);
 	const inputs = useRef(new Map<number, FittingInput>());
 	const lastKey = useRef(0);
@@ -131,7 +133,7 @@ export function useSearching(
 				});
 		};
 		made.onerror = (event) => {
-			const message = event.message || "The search could not be started.";
+			const message = event.message || notStarted;
 			for (const { fail } of waiting.current.values()) fail(new Error(message));
 			waiting.current.clear();
 			const of = inputs.current.get(lastKey.current);
@@ -140,7 +142,7 @@ export function useSearching(
 		};
 		worker.current = made;
 		return made;
-	}, []);
+	}, [notStarted]);
 
 	useEffect(() => {
 		newest.current = input;
@@ -152,7 +154,7 @@ export function useSearching(
 			const key = ++lastKey.current;
 			inputs.current = new Map([[key, input]]);
 			if (typeof Worker === "undefined") {
-				setSettled({ input, state: { status: "failed", message: NO_WORKER } });
+				setSettled({ input, state: { status: "failed", message: noWorker } });
 				return;
 			}
 			try {
@@ -169,7 +171,7 @@ export function useSearching(
 			}
 		}, restMs);
 		return () => clearTimeout(timer);
-	}, [input, isWanted, workerOf]);
+	}, [input, isWanted, workerOf, noWorker]);
 
 	useEffect(
 		() => () => {

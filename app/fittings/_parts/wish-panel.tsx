@@ -30,18 +30,25 @@ const MORE: readonly FieldName[] = [
 /** The wishes beside the recommendation: move one and every figure and chart follows. */
 export function WishPanel({ advice }: { advice: Advice }) {
 	const { reader } = useDesk();
+	const { say } = reader;
 	const natural = band90(advice.build.natural.massG);
 	const window = advice.reach.lengthWindowMm;
 	const range = advice.butt.rangeMm;
 	return (
-		<Section title="Wishes" lead="Slide, type or leave open." card>
+		<Section
+			title={say("fitting.wishes.title")}
+			lead={say("fitting.wishes.lead")}
+			card
+		>
 			<Stack>
 				<Wish
 					name="wishMass"
 					resting={advice.mass.value}
 					zone={{
 						...natural,
-						label: `Natural weight ${formatFigureBand("mass", natural, reader)}`,
+						label: say("fitting.wishes.natural", {
+							band: formatFigureBand("mass", natural, reader),
+						}),
 					}}
 				/>
 				<Wish
@@ -49,7 +56,9 @@ export function WishPanel({ advice }: { advice: Advice }) {
 					resting={advice.length.value}
 					zone={{
 						...window,
-						label: `The stance leaves ${formatFigureBand("length", window, reader)}`,
+						label: say("fitting.wishes.window", {
+							band: formatFigureBand("length", window, reader),
+						}),
 					}}
 				/>
 				<Wish
@@ -57,7 +66,9 @@ export function WishPanel({ advice }: { advice: Advice }) {
 					resting={advice.butt.figure.value}
 					zone={{
 						...range,
-						label: `Closes as wanted ${formatFigureBand("butt", range, reader)}`,
+						label: say("fitting.wishes.closes", {
+							band: formatFigureBand("butt", range, reader),
+						}),
 					}}
 				/>
 				<Wish name="wishTip" resting={advice.tip.value} />
@@ -66,7 +77,7 @@ export function WishPanel({ advice }: { advice: Advice }) {
 					<Question key={name} name={name} />
 				))}
 				<details className={styles.more}>
-					<summary>More choices</summary>
+					<summary>{say("fitting.wishes.more")}</summary>
 					<Stack>
 						{MORE.map((name) => (
 							<Question key={name} name={name} />

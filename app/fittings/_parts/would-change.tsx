@@ -13,16 +13,15 @@ export function WouldChange({
 	influences: readonly Influence[] | null;
 }) {
 	const reader = useReader();
+	const { say } = reader;
 	const views = influences === null ? null : influenceViews(influences, reader);
 	return (
 		<Section
-			title="What would change this"
-			lead="Each open answer is taken as it may turn out, one standard deviation either side, and the cue worked out anew; strongest first."
+			title={say("fitting.change.title")}
+			lead={say("fitting.change.lead")}
 		>
-			{views === null && <p role="status">Being worked out…</p>}
-			{views?.length === 0 && (
-				<p>Nothing left open would move it by as much as a player notices.</p>
-			)}
+			{views === null && <p role="status">{say("fitting.change.working")}</p>}
+			{views?.length === 0 && <p>{say("fitting.change.nothing")}</p>}
 			{views !== null && views.length > 0 && (
 				<ol className={styles.list}>
 					{views.map(({ answer, text }) => (

@@ -5,7 +5,9 @@ import { ageWords } from "@/lib/present/players";
 import { listPlayers } from "@/lib/records/players/loaders";
 import { StartFitting } from "../_parts/start-fitting";
 
-export const metadata: Metadata = { title: "Start a fitting" };
+export async function generateMetadata(): Promise<Metadata> {
+	return { title: (await readReader()).say("fitting.start.title") };
+}
 
 /** Enough to pick from on the device; a longer list is searched by typing the whole name. */
 const OFFERED = 200;
@@ -24,7 +26,7 @@ export default async function NewFittingPage({
 		detail:
 			[
 				birthDate && ageWords(birthDate, new Date(), reader),
-				isDemo && "invented",
+				isDemo && reader.say("players.inventedDetail"),
 			]
 				.filter(Boolean)
 				.join(", ") || undefined,
@@ -32,8 +34,8 @@ export default async function NewFittingPage({
 	return (
 		<>
 			<PageHead
-				title="Start a fitting"
-				lead="Pick the player, or type a new name."
+				title={reader.say("fitting.start.title")}
+				lead={reader.say("fitting.start.lead")}
 			/>
 			<StartFitting
 				entries={entries}

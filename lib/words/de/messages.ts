@@ -20,10 +20,13 @@ import cues from "./cues.json";
 import drawing from "./drawing.json";
 import field from "./field.json";
 import figure from "./figure.json";
+import fitting from "./fitting.json";
+import fittingSteps from "./fitting-steps.json";
 import gauge from "./gauge.json";
 import gauges from "./gauges.json";
 import grain from "./grain.json";
 import growth from "./growth.json";
+import hint from "./hint.json";
 import home from "./home.json";
 import job from "./job.json";
 import jobRefusal from "./job-refusal.json";
@@ -114,5 +117,8 @@ export const GERMAN: Messages = {
 	cues,
 	gauges,
 	specs,
+	fittingSteps,
+	hint,
+	fitting,
 	workshop,
 };

@@ -1,7 +1,8 @@
 import type { Metadata } from "next";
 import { notFound } from "next/navigation";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { FittingStep } from "../../../_parts/fitting-step";
-import { QUESTION_STEPS } from "../../../_parts/steps";
+import { QUESTION_STEPS, stopName } from "../../../_parts/steps";
 
 interface Params {
 	params: Promise<{ number: string; step: string }>;
@@ -13,7 +14,7 @@ const stepOf = async ({ params }: Params) => {
 };
 
 export async function generateMetadata(props: Params): Promise<Metadata> {
-	return { title: (await stepOf(props)).name };
+	return { title: stopName(await stepOf(props), await readReader()) };
 }
 
 export default async function StepPage(props: Params) {

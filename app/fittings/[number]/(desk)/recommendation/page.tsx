@@ -1,8 +1,13 @@
 import type { Metadata } from "next";
+import { readReader } from "@/app/_ui/preferences/loaders";
 import { FittingStep } from "../../../_parts/fitting-step";
 import { Recommendation } from "../../../_parts/recommendation";
 
-export const metadata: Metadata = { title: "Recommendation" };
+export async function generateMetadata(): Promise<Metadata> {
+	return {
+		title: (await readReader()).say("fittingSteps.name.recommendation"),
+	};
+}
 
 export default function RecommendationPage() {
 	return <FittingStep recommendation={<Recommendation />} />;
