@@ -7,6 +7,7 @@ import {
 	Text,
 	View,
 } from "@react-pdf/renderer";
+import type { Reader } from "@/lib/words/reader";
 import {
 	circlePages,
 	MARGIN_MM,
@@ -28,19 +29,27 @@ const mm = (value: number) => value * POINTS_PER_MM;
 /** The ring gauge as a PDF at true size: a cone to roll, circles to lay on or cut out, a ruler on each page. */
 export async function renderRingGauge(
 	paperId: PaperId,
+	reader: Reader,
 ): Promise<Uint8Array<ArrayBuffer>> {
 	registerPdfFonts();
-	return new Uint8Array(await renderToBuffer(<RingGauge paperId={paperId} />));
+	return new Uint8Array(
+		await renderToBuffer(<RingGauge paperId={paperId} reader={reader} />),
+	);
 }
 
-function RingGauge({ paperId }: { paperId: PaperId }) {
+function RingGauge({ paperId, reader }: { paperId: PaperId; reader: Reader }) {
+	const { say, language } = reader;
 	const paper = PAPERS[paperId];
 	return (
-		<Document title={`Ring gauge, ${paper.name}`} language="en">
+		<Document
+			title={say("gauges.paper.title", { paper: paper.name })}
+			language={language}
+		>
 			<Sheet
 				paper={paper}
-				title="Ring gauge: a cone to roll up"
-				text="Cut along the outer line, roll it so that the plain edge lies on the dashed line, and glue the strip under. Slide it into the light ring of thumb and forefinger, pads just meeting, no squeeze. Read the mark where the ring rests, open the hand and read again, three times."
+				reader={reader}
+				title={say("gauges.paper.cone")}
+				text={say("gauges.paper.coneText")}
 			>
 				<Cone paper={paper} />
 			</Sheet>
@@ -48,8 +57,12 @@ function RingGauge({ paperId }: { paperId: PaperId }) {
 				<Sheet
 					key={circles[0]?.diameterMm}
 					paper={paper}
-					title={`Ring gauge: circles ${circles[0]?.diameterMm}–${circles.at(-1)?.diameterMm} mm`}
-					text="Lay the light ring on the circle it just surrounds, or glue the sheet on card, cut the circle out and slip it into the ring. The line’s middle is the true size."
+					reader={reader}
+					title={say("gauges.paper.circles", {
+						from: String(circles[0]?.diameterMm),
+						to: String(circles.at(-1)?.diameterMm),
+					})}
+					text={say("gauges.paper.circlesText")}
 				>
 					{circles.map((circle) => (
 						<Ring key={circle.diameterMm} circle={circle} />
@@ -64,9 +77,11 @@ function Sheet({
 	paper,
 	title,
 	text,
+	reader: { say },
 	children,
 }: {
 	paper: Paper;
+	reader: Reader;
 	title: string;
 	text: string;
 	children: React.ReactNode;
@@ -99,7 +114,7 @@ function Sheet({
 				}}
 			>
 				<Text style={{ fontSize: 13, fontWeight: 700 }}>
-					{title} ({paper.name})
+					{say("gauges.paper.heading", { title, paper: paper.name })}
 				</Text>
 				<Text style={{ fontSize: 9.5, lineHeight: 1.3 }}>{text}</Text>
 			</View>
@@ -112,11 +127,10 @@ function Sheet({
 				}}
 			>
 				<Text style={{ fontSize: 9.5, fontWeight: 700 }}>
-					Print at 100 %, “actual size”; never “fit to page”.
+					{say("gauges.paper.print")}
 				</Text>
 				<Text style={{ fontSize: 9.5, lineHeight: 1.3 }}>
-					Lay a ruler on the scales: 100 mm and 4 in must be right to 1 %, that
-					is 99 to 101 mm. If not, print again; do not correct the reading.
+					{say("gauges.paper.check")}
 				</Text>
 			</View>
 		</Page>

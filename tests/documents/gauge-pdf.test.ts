@@ -1,3 +1,4 @@
+import { NextRequest } from "next/server";
 import { beforeAll, describe, expect, test } from "vitest";
 import { GET } from "@/app/gauges/ring/route";
 import {
@@ -16,8 +17,10 @@ import { renderRingGauge } from "@/lib/documents/gauge-pdf";
 import { today } from "@/lib/records/settings/loaders";
 import { saveSetting } from "@/lib/records/settings/mutations";
 import { DEFAULT_SETTINGS } from "@/lib/workshop/default-settings";
+import { METRIC, reading } from "@/tests/support/readers";
 import { temporaryDatabase } from "../support/database";
 import { type PdfPage, type PdfPath, pdfPages } from "../support/pdf-paths";
+import { lettersOf, readPdf } from "./support/pdf";
 
 const extent = ({ points }: PdfPath, axis: 0 | 1) => {
 	const along = points.map((point) => point[axis]);
@@ -39,7 +42,7 @@ describe.each([
 ] as const)("%s", (paperId, widthMm, heightMm) => {
 	let pages: PdfPage[];
 	beforeAll(async () => {
-		pages = pdfPages(await renderRingGauge(paperId));
+		pages = pdfPages(await renderRingGauge(paperId, METRIC));
 	});
 
 	test("has the paper's size on each page", () => {
@@ -140,11 +143,32 @@ describe("layout", () => {
 	});
 });
 
+test("says in German what it says in English, on the same pages", async () => {
+	const [english, german] = await Promise.all(
+		[METRIC, reading("metric", "de")].map(async (reader) =>
+			(await readPdf(await renderRingGauge("a4", reader))).map(
+				({ letters }) => letters,
+			),
+		),
+	);
+	expect(english?.[0]).toContain(
+		lettersOf("Ring gauge: a cone to roll up (A4)"),
+	);
+	expect(german).toHaveLength(english?.length ?? 0);
+	expect(german?.[0]).toContain(
+		lettersOf("Ringlehre: ein Kegel zum Rollen (A4)"),
+	);
+	for (const page of german ?? [])
+		expect(page).toContain(
+			lettersOf("Mit 100 % drucken, „tatsächliche Größe“"),
+		);
+});
+
 describe("the address", () => {
 	temporaryDatabase();
 
 	const get = (query: string) =>
-		GET(new Request(`http://localhost/gauges/ring${query}`));
+		GET(new NextRequest(`http://localhost/gauges/ring${query}`));
 	test("gives A4 where no paper is named, and a PDF", async () => {
 		const response = await get("");
 		expect(response.headers.get("content-type")).toBe("application/pdf");
