@@ -442,6 +442,25 @@ describe("a wish set from a trial", () => {
 			(await getTrial(trial.number))?.wishes[0]?.revertedAt,
 		).toBeInstanceOf(Date);
 	});
+	test("goes on into a refit with its spread where it still stands, and is put back there alone", async () => {
+		const trial = await begin();
+		const { id, number } = await fitting({});
+		await apply(trial, id);
+		const refit = async (basedOnFittingId: string) =>
+			startFitting({ playerId, requestKey: key(), basedOnFittingId });
+		const second = await refit((await refit(id)).id);
+		const taken = [
+			{ field: "wishMass", after: "489 g", sd: 20, sessions: 1, shots: 40 },
+		];
+		expect(second.takenWishes).toEqual(taken);
+		const wishes = (await getTrial(trial.number))?.wishes ?? [];
+		expect(wishes).toHaveLength(3);
+		const own = wishes.find((wish) => wish.fitting.id === second.id);
+		expect(await revertTrialWish(own?.id ?? "none")).toEqual({ ok: true });
+		expect(await wishIn(second.number)).toBeUndefined();
+		expect((await getFitting(number))?.takenWishes).toEqual(taken);
+		expect((await refit(second.id)).takenWishes).toEqual([]);
+	});
 	test("left open before, it is left open again", async () => {
 		const trial = await begin();
 		const { id, number } = await fitting({ stature: "170 cm" });

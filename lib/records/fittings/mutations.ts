@@ -1,7 +1,12 @@
 import "server-only";
+import { randomUUID } from "node:crypto";
+import type { FieldName } from "@/lib/forms/fields";
 import { withPresentCue } from "@/lib/forms/present-cue-answers";
 import { canonicalJson } from "@/lib/records/canonical";
-import { inTransaction } from "@/lib/records/database";
+import {
+	type DatabaseTransaction,
+	inTransaction,
+} from "@/lib/records/database";
 import {
 	type FittingRecord,
 	type GivenAnswers,
@@ -74,6 +79,11 @@ export async function startFitting({
 						isDemo: player.isDemo,
 					},
 				});
+				if (basedOnFittingId !== undefined)
+					await takeOnWishes(transaction, basedOnFittingId, {
+						id: created.id,
+						answers,
+					});
 				return created.id;
 			},
 		);
@@ -84,6 +94,32 @@ export async function startFitting({
 			}),
 		);
 	});
+}
+
+/** Wishes that trials gave an earlier fitting, and that still stand: their spread goes on with them. */
+async function takeOnWishes(
+	transaction: DatabaseTransaction,
+	earlierId: string,
+	fitting: { readonly id: string; readonly answers: StoredAnswers },
+): Promise<void> {
+	const given = await transaction.trialWish.findMany({
+		where: { fittingId: earlierId, revertedAt: null },
+		orderBy: [{ appliedAt: "asc" }, { id: "asc" }],
+	});
+	for (const { trialId, field, before, after, offer, appliedAt } of given)
+		if (fitting.answers[field as FieldName] === after)
+			await transaction.trialWish.create({
+				data: {
+					trialId,
+					fittingId: fitting.id,
+					field,
+					before,
+					after,
+					offer: offer as object,
+					requestKey: randomUUID(),
+					appliedAt,
+				},
+			});
 }
 
 /**
