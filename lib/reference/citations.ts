@@ -288,6 +288,12 @@ export const CITATIONS = {
 		2001,
 		"memory",
 	),
+	"hoff-2009": citation(
+		"A First Course in Bayesian Statistical Methods (a normal population, mean and spread unknown)",
+		"Springer",
+		2009,
+		"secondary",
+	),
 	"fisher-1935": citation(
 		"The Design of Experiments (exact test of a two-by-two table)",
 		"Oliver & Boyd",
