@@ -1,6 +1,6 @@
 "use client";
 
-import { useId } from "react";
+import { memo, useId } from "react";
 import type { Dimension, Picture } from "@/lib/present/pose-drawing";
 import type { PoseView } from "@/lib/present/pose-view";
 import styles from "./pose-picture.module.css";
@@ -15,7 +15,11 @@ const USUAL_WIDTH_MM = 2200;
  * The words and numbers come ready from `poseView`; the same sentences stand beside for who does
  * not see it, and on paper.
  */
-export function PosePicture({ view }: { view: PoseView }) {
+export const PosePicture = memo(function PosePicture({
+	view,
+}: {
+	view: PoseView;
+}) {
 	const { say } = useReader();
 	return (
 		<figure className={styles.pose}>
@@ -55,7 +59,7 @@ export function PosePicture({ view }: { view: PoseView }) {
 			</details>
 		</figure>
 	);
-}
+});
 
 function Drawing({ picture }: { picture: Picture }) {
 	const id = useId();

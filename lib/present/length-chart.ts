@@ -1,39 +1,59 @@
 import type { Advice } from "@/lib/advice/advise";
 import type { Estimate } from "@/lib/reference/estimate";
 import { BRIDGE_SLACK_MM, GRIP_LIMITS_MM } from "@/lib/stance/assumptions";
-import { overhangMm } from "@/lib/stance/reach";
-import type { Reader } from "@/lib/words/reader";
+import { type CueReach, overhangMm } from "@/lib/stance/reach";
 import { axisLength, banded, lengthUnit, range, thin } from "./chart-axes";
 import type { ChartModel } from "./chart-model";
+import { type CostChart, type CostModel, chartOf } from "./cost-chart";
 import { formatLength, formatLengthBand } from "./figures";
 
-/** Length against what is left behind the hand, and in front of the bridge. */
-export function lengthChart(advice: Advice, reader: Reader): ChartModel {
-	const { say } = reader;
-	const { reach } = advice;
-	const { low, high } = reach.lengthWindowMm;
-	const margin = 40;
-	const from = Math.min(low, advice.length.value) - margin;
-	const to = Math.max(high, advice.length.value) + margin;
-	const length = (mm: number) => axisLength(mm, reader);
+type Shown = Pick<Advice, "length">;
+
+interface Asked {
+	readonly reach: CueReach;
+	readonly fromMm: number;
+	readonly toMm: number;
+}
+
+type Curve = readonly {
+	readonly lengthMm: number;
+	readonly behind: Estimate;
+	readonly bridge: Estimate;
+}[];
+
+/** Shown past either end of what the stance leaves room for. */
+const MARGIN_MM = 40;
+
+function curveOf({ reach, fromMm, toMm }: Asked): Curve {
 	const bridgeAt = (lengthMm: number): Estimate => ({
 		...reach.bridgeLengthMm,
 		value: lengthMm - reach.bridgeToGripMm.value - reach.gripFromButtMm.value,
 		sd: Math.hypot(reach.bridgeToGripMm.sd, reach.gripFromButtMm.sd),
 	});
-	const rows = range(from, to).map((lengthMm) => ({
+	return range(fromMm, toMm).map((lengthMm) => ({
 		lengthMm,
 		behind: overhangMm({ reach, lengthMm }),
 		bridge: bridgeAt(lengthMm),
 	}));
+}
+
+function modelOf({
+	shown,
+	asked: { reach, fromMm: from, toMm: to },
+	curve: rows,
+	reader,
+}: CostModel<Shown, Asked, Curve>): ChartModel {
+	const { say } = reader;
+	const { low, high } = reach.lengthWindowMm;
+	const length = (mm: number) => axisLength(mm, reader);
 	return {
 		id: "length",
 		title: say("charts.length.title"),
 		summary: say("charts.length.summary", {
 			window: formatLengthBand({ low, high }, reader),
-			length: formatLength(advice.length.value, reader),
+			length: formatLength(shown.length.value, reader),
 			behind: formatLength(
-				overhangMm({ reach, lengthMm: advice.length.value }).value,
+				overhangMm({ reach, lengthMm: shown.length.value }).value,
 				reader,
 			),
 		}),
@@ -94,8 +114,8 @@ export function lengthChart(advice: Advice, reader: Reader): ChartModel {
 			},
 		],
 		marker: {
-			x: length(advice.length.value),
-			label: formatLength(advice.length.value, reader),
+			x: length(shown.length.value),
+			label: formatLength(shown.length.value, reader),
 		},
 		table: {
 			columns: [
@@ -111,3 +131,22 @@ export function lengthChart(advice: Advice, reader: Reader): ChartModel {
 		},
 	};
 }
+
+/** Length against what is left behind the hand, and in front of the bridge. */
+export const LENGTH_COST: CostChart<Shown, Asked, Curve> = {
+	partsOf({ length, reach }) {
+		const { low, high } = reach.lengthWindowMm;
+		return {
+			shown: { length },
+			asked: {
+				reach,
+				fromMm: Math.min(low, length.value) - MARGIN_MM,
+				toMm: Math.max(high, length.value) + MARGIN_MM,
+			},
+		};
+	},
+	curveOf,
+	modelOf,
+};
+
+export const lengthChart = chartOf(LENGTH_COST);

@@ -49,7 +49,8 @@ export interface Picture {
 }
 
 /** Whose pose it is, and the cue in it: an advice is one. */
-export interface PoseSubject extends Pick<Advice, "input" | "body" | "reach"> {
+export interface PoseSubject extends Pick<Advice, "body" | "reach"> {
+	readonly input: Pick<Advice["input"], "player" | "hand" | "stance">;
 	readonly length: Pick<Figure, "value" | "basis">;
 	readonly tip: Pick<Figure, "value">;
 	readonly butt: { readonly figure: Pick<Figure, "value"> };

@@ -87,6 +87,25 @@ export function poseView(subject: PoseSubject, reader: Reader): PoseView {
 	};
 }
 
+/** What of an advice its pose is drawn from, and nothing else: no other wish changes the pose. */
+export function poseOf({
+	input: { player, hand, stance },
+	body,
+	reach,
+	length: { value, basis },
+	tip,
+	butt: { figure },
+}: PoseSubject): PoseSubject {
+	return {
+		input: { player, hand, stance },
+		body,
+		reach,
+		length: { value, basis },
+		tip: { value: tip.value },
+		butt: { figure: { value: figure.value } },
+	};
+}
+
 /**
  * The pose of an input that no cue can be built for: drawn with the length the stance prefers and,
  * for the drawing alone, the game's usual tip and a middle butt.

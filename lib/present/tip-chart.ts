@@ -1,13 +1,14 @@
 import type { Advice } from "@/lib/advice/advise";
+import type { CueRequest } from "@/lib/cue/design";
 import { designFrom } from "@/lib/cue/template";
 import { must } from "@/lib/numerics/outcome";
 import { Z90 } from "@/lib/reference/estimate";
-import { GAMES } from "@/lib/reference/rules";
+import { GAMES, type GameId } from "@/lib/reference/rules";
 import { endMassOfDesignG } from "@/lib/shot/endmass";
-import { tipTradeoff } from "@/lib/shot/tip";
-import type { Reader } from "@/lib/words/reader";
+import { type TipTradeoff, tipTradeoff } from "@/lib/shot/tip";
 import { axisLength, banded, lengthUnit, range, thin } from "./chart-axes";
 import type { ChartModel } from "./chart-model";
+import { type CostChart, type CostModel, chartOf } from "./cost-chart";
 import {
 	formatAngle,
 	formatLength,
@@ -18,34 +19,52 @@ import {
 /** Each is a solved cue. */
 const TIP_POINTS = 11;
 
-/** Tip size against deflection of the cue ball and reach of side spin. */
-export function tipChart(advice: Advice, reader: Reader): ChartModel {
-	const { say } = reader;
-	const game = GAMES[advice.gameId];
-	const [usualLow, usualHigh] = game.usual.tipMm;
-	const ruleMax = game.tipMaxDiameterMm?.value;
-	const from = Math.max(7, Math.min(usualLow - 1.5, advice.tip.value - 0.5));
-	const to = Math.min(14, Math.max(usualHigh + 1.5, advice.tip.value + 0.5));
-	const { request } = advice.build;
-	const length = (mm: number) => axisLength(mm, reader);
-	const rows = range(from, to, TIP_POINTS).map((tipDiameterMm) => {
+type Shown = Pick<Advice, "gameId" | "tip" | "tipTradeoff">;
+
+interface Asked {
+	readonly gameId: GameId;
+	/** The cue but for its tip. */
+	readonly request: Omit<CueRequest, "tipDiameterMm">;
+	readonly fromMm: number;
+	readonly toMm: number;
+}
+
+type Curve = readonly {
+	readonly tipDiameterMm: number;
+	readonly trade: TipTradeoff;
+}[];
+
+const curveOf = ({ gameId, request, fromMm, toMm }: Asked): Curve =>
+	range(fromMm, toMm, TIP_POINTS).map((tipDiameterMm) => {
 		const design = must(designFrom({ ...request, tipDiameterMm }));
 		return {
 			tipDiameterMm,
 			trade: tipTradeoff({
-				gameId: advice.gameId,
+				gameId,
 				tipDiameterMm,
 				domeRadiusMm: design.tip.domeRadiusMm,
 				endMassG: endMassOfDesignG(design),
 			}),
 		};
 	});
-	const { squirtDegAtHalf, sideSpinReachRatio } = advice.tipTradeoff;
+
+function modelOf({
+	shown,
+	asked: { fromMm: from, toMm: to },
+	curve: rows,
+	reader,
+}: CostModel<Shown, Asked, Curve>): ChartModel {
+	const { say } = reader;
+	const game = GAMES[shown.gameId];
+	const [usualLow, usualHigh] = game.usual.tipMm;
+	const ruleMax = game.tipMaxDiameterMm?.value;
+	const length = (mm: number) => axisLength(mm, reader);
+	const { squirtDegAtHalf, sideSpinReachRatio } = shown.tipTradeoff;
 	return {
 		id: "tip",
 		title: say("charts.tip.title"),
 		summary: say("charts.tip.summary", {
-			tip: formatLength(advice.tip.value, reader, "diameter"),
+			tip: formatLength(shown.tip.value, reader, "diameter"),
 			angle: formatAngle(squirtDegAtHalf.value, reader),
 			spin: formatRatio(sideSpinReachRatio, reader),
 		}),
@@ -102,8 +121,8 @@ export function tipChart(advice: Advice, reader: Reader): ChartModel {
 			},
 		],
 		marker: {
-			x: length(advice.tip.value),
-			label: formatLength(advice.tip.value, reader, "diameter"),
+			x: length(shown.tip.value),
+			label: formatLength(shown.tip.value, reader, "diameter"),
 		},
 		table: {
 			columns: [
@@ -119,3 +138,24 @@ export function tipChart(advice: Advice, reader: Reader): ChartModel {
 		},
 	};
 }
+
+/** Tip size against deflection of the cue ball and reach of side spin. */
+export const TIP_COST: CostChart<Shown, Asked, Curve> = {
+	partsOf({ gameId, tip, tipTradeoff, build }) {
+		const [usualLow, usualHigh] = GAMES[gameId].usual.tipMm;
+		const { tipDiameterMm: _, ...request } = build.request;
+		return {
+			shown: { gameId, tip, tipTradeoff },
+			asked: {
+				gameId,
+				request,
+				fromMm: Math.max(7, Math.min(usualLow - 1.5, tip.value - 0.5)),
+				toMm: Math.min(14, Math.max(usualHigh + 1.5, tip.value + 0.5)),
+			},
+		};
+	},
+	curveOf,
+	modelOf,
+};
+
+export const tipChart = chartOf(TIP_COST);

@@ -1,9 +1,12 @@
 import type { Advice } from "@/lib/advice/advise";
 import { usualBalanceMm } from "@/lib/advice/judgement";
-import { planAddedWeight } from "@/lib/build/added-weight";
-import { band90 } from "@/lib/reference/estimate";
+import {
+	type AddedWeightPlan,
+	planAddedWeight,
+} from "@/lib/build/added-weight";
+import type { CueDesign } from "@/lib/cue/design";
+import { band90, type Estimate } from "@/lib/reference/estimate";
 import { GAMES } from "@/lib/reference/rules";
-import type { Reader } from "@/lib/words/reader";
 import {
 	axisLength,
 	axisMass,
@@ -14,44 +17,63 @@ import {
 	thin,
 } from "./chart-axes";
 import type { ChartModel } from "./chart-model";
+import { type CostChart, type CostModel, chartOf } from "./cost-chart";
 import { formatLength, formatMass, formatMassBand } from "./figures";
 
-/** Wanted weight against the metal it takes and the balance it gives. */
-export function weightChart(advice: Advice, reader: Reader): ChartModel {
-	const { say } = reader;
-	const { design, natural } = advice.build;
-	const naturalBand = band90(natural.massG);
-	const from = outward(
-		Math.min(naturalBand.low - 15, advice.mass.value - 30),
-		Math.floor,
-	);
-	const to = outward(
-		Math.max(naturalBand.high + 90, advice.mass.value + 30),
-		Math.ceil,
-	);
-	const plans = range(from, to).flatMap((wantedMassG) => {
+interface Shown extends Pick<Advice, "gameId" | "length" | "mass" | "balance"> {
+	readonly natural: Estimate;
+	/** Null where the weight cannot be built. */
+	readonly addedMassG: Estimate | null;
+}
+
+interface Asked {
+	readonly design: CueDesign;
+	readonly fromG: number;
+	readonly toG: number;
+}
+
+type Curve = readonly ({ readonly wantedMassG: number } & Pick<
+	AddedWeightPlan,
+	"addedMassG" | "balanceAfterFromButtMm"
+>)[];
+
+function curveOf({ design, fromG, toG }: Asked): Curve {
+	return range(fromG, toG).flatMap((wantedMassG) => {
 		const plan = planAddedWeight({ design, wantedMassG });
-		return plan.ok ? [{ wantedMassG, plan: plan.value }] : [];
+		if (!plan.ok) return [];
+		const { addedMassG, balanceAfterFromButtMm } = plan.value;
+		return [{ wantedMassG, addedMassG, balanceAfterFromButtMm }];
 	});
+}
+
+function modelOf({
+	shown,
+	asked,
+	curve,
+	reader,
+}: CostModel<Shown, Asked, Curve>): ChartModel {
+	const { say } = reader;
+	const { natural, addedMassG } = shown;
+	const naturalBand = band90(natural);
+	const { fromG: from, toG: to } = asked;
 	const mass = (g: number) => axisMass(g, reader);
 	const length = (mm: number) => axisLength(mm, reader);
-	const usual = GAMES[advice.gameId].usual.massG;
-	const usualBalance = usualBalanceMm(advice.length.value);
-	const { plan } = advice.build;
+	const usual = GAMES[shown.gameId].usual.massG;
+	const usualBalance = usualBalanceMm(shown.length.value);
 	return {
 		id: "weight",
 		title: say("charts.weight.title"),
 		summary: say("charts.weight.summary", {
-			natural: formatMass(natural.massG.value, reader),
+			natural: formatMass(natural.value, reader),
 			band: formatMassBand(naturalBand, reader),
-			plan: plan.ok
+			plan: addedMassG
 				? say("charts.weight.takes", {
-						mass: formatMass(advice.mass.value, reader),
-						added: formatMass(plan.value.addedMassG.value, reader, "added"),
-						balance: formatLength(advice.balance.exact, reader),
+						mass: formatMass(shown.mass.value, reader),
+						added: formatMass(addedMassG.value, reader, "added"),
+						balance: formatLength(shown.balance.exact, reader),
 					})
 				: say("charts.weight.cannot", {
-						mass: formatMass(advice.mass.value, reader),
+						mass: formatMass(shown.mass.value, reader),
 					}),
 		}),
 		x: {
@@ -66,7 +88,7 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 				lines: [
 					{
 						name: say("charts.weight.added"),
-						points: plans.map(({ wantedMassG, plan: { addedMassG } }) =>
+						points: curve.map(({ wantedMassG, addedMassG }) =>
 							banded(mass(wantedMassG), addedMassG, mass),
 						),
 					},
@@ -94,9 +116,8 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 				lines: [
 					{
 						name: say("charts.weight.balance"),
-						points: plans.map(
-							({ wantedMassG, plan: { balanceAfterFromButtMm } }) =>
-								banded(mass(wantedMassG), balanceAfterFromButtMm, length),
+						points: curve.map(({ wantedMassG, balanceAfterFromButtMm }) =>
+							banded(mass(wantedMassG), balanceAfterFromButtMm, length),
 						),
 					},
 				],
@@ -112,8 +133,8 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 			},
 		],
 		marker: {
-			x: mass(advice.mass.value),
-			label: formatMass(advice.mass.value, reader),
+			x: mass(shown.mass.value),
+			label: formatMass(shown.mass.value, reader),
 		},
 		table: {
 			columns: [
@@ -121,14 +142,42 @@ export function weightChart(advice: Advice, reader: Reader): ChartModel {
 				say("charts.weight.add"),
 				say("charts.weight.balanceAxis"),
 			],
-			rows: thin(plans).map(({ wantedMassG, plan: p }) => [
+			rows: thin(curve).map(({ wantedMassG, ...plan }) => [
 				formatMass(wantedMassG, reader),
-				formatMass(p.addedMassG.value, reader, "added"),
-				formatLength(p.balanceAfterFromButtMm.value, reader),
+				formatMass(plan.addedMassG.value, reader, "added"),
+				formatLength(plan.balanceAfterFromButtMm.value, reader),
 			]),
 		},
 	};
 }
+
+/** Wanted weight against the metal it takes and the balance it gives. */
+export const WEIGHT_COST: CostChart<Shown, Asked, Curve> = {
+	partsOf({ gameId, length, mass, balance, build }) {
+		const { design, plan } = build;
+		const natural = build.natural.massG;
+		const { low, high } = band90(natural);
+		return {
+			shown: {
+				gameId,
+				length,
+				mass,
+				balance,
+				natural,
+				addedMassG: plan.ok ? plan.value.addedMassG : null,
+			},
+			asked: {
+				design,
+				fromG: outward(Math.min(low - 15, mass.value - 30), Math.floor),
+				toG: outward(Math.max(high + 90, mass.value + 30), Math.ceil),
+			},
+		};
+	},
+	curveOf,
+	modelOf,
+};
+
+export const weightChart = chartOf(WEIGHT_COST);
 
 /** The axis ends at whole stretches, so that it stands still while the weight moves within one. */
 const outward = (massG: number, to: (stretches: number) => number): number =>

@@ -2,21 +2,17 @@
 
 import { memo, useMemo } from "react";
 import { Chart } from "@/app/_ui/charts/chart";
+import { useInTurn } from "@/app/_ui/in-turn/use-in-turn";
+import { useNear } from "@/app/_ui/in-turn/use-near";
 import { useReader } from "@/app/_ui/preferences/reader";
 import { Section } from "@/app/_ui/section";
 import type { Advice } from "@/lib/advice/advise";
-import { buttChart } from "@/lib/present/butt-chart";
-import { lengthChart } from "@/lib/present/length-chart";
-import { tipChart } from "@/lib/present/tip-chart";
-import { weightChart } from "@/lib/present/weight-chart";
+import { BUTT_COST } from "@/lib/present/butt-chart";
+import type { CostChart } from "@/lib/present/cost-chart";
+import { LENGTH_COST } from "@/lib/present/length-chart";
+import { TIP_COST } from "@/lib/present/tip-chart";
+import { WEIGHT_COST } from "@/lib/present/weight-chart";
 import styles from "./fitting.module.css";
-
-const CHARTS = {
-	weight: weightChart,
-	butt: buttChart,
-	length: lengthChart,
-	tip: tipChart,
-} as const;
 
 /** One chart for each figure: what moving it does. */
 export function Costs({ advice }: { advice: Advice }) {
@@ -27,26 +23,41 @@ export function Costs({ advice }: { advice: Advice }) {
 			lead={say("fitting.costs.lead")}
 		>
 			<div className={styles.charts}>
-				{Object.entries(CHARTS).map(([name, modelOf]) => (
-					<Cost key={name} modelOf={modelOf} advice={advice} />
-				))}
+				<Cost cost={WEIGHT_COST} advice={advice} />
+				<Cost cost={BUTT_COST} advice={advice} />
+				<Cost cost={LENGTH_COST} advice={advice} />
+				<Cost cost={TIP_COST} advice={advice} />
 			</div>
 		</Section>
 	);
 }
 
-/** A part of its own, so that other work may come between one chart and the next. */
-const Cost = memo(function Cost({
-	modelOf,
+/** Worked out in turn, those in sight first, and of that only what the advice has changed. */
+const Cost = memo(function Cost<Shown, Asked, Curve>({
+	cost: { partsOf, curveOf, modelOf },
 	advice,
 }: {
-	modelOf: (typeof CHARTS)[keyof typeof CHARTS];
+	cost: CostChart<Shown, Asked, Curve>;
 	advice: Advice;
 }) {
 	const reader = useReader();
-	return (
-		<Chart
-			model={useMemo(() => modelOf(advice, reader), [modelOf, advice, reader])}
-		/>
+	const [room, isNear] = useNear();
+	const parts = useInTurn(
+		useMemo(() => partsOf(advice), [partsOf, advice]),
+		isNear,
 	);
-});
+	const { shown, asked } = parts;
+	const curve = useMemo(() => curveOf(asked), [curveOf, asked]);
+	const model = useMemo(
+		() => modelOf({ shown, asked, curve, reader }),
+		[modelOf, shown, asked, curve, reader],
+	);
+	return (
+		<div ref={room}>
+			<Chart model={model} />
+		</div>
+	);
+}) as <Shown, Asked, Curve>(p: {
+	cost: CostChart<Shown, Asked, Curve>;
+	advice: Advice;
+}) => React.ReactNode;
