@@ -1,31 +1,30 @@
 "use client";
 
-import { memo, useMemo } from "react";
+import { memo } from "react";
 import {
-	Area,
 	CartesianGrid,
 	ComposedChart,
 	Line,
-	pattern,
-	patterns,
-	ReferenceArea,
 	ResponsiveContainer,
 	Tooltip,
 	XAxis,
 	YAxis,
 } from "recharts";
 import { useInTurn } from "@/app/_ui/in-turn/use-in-turn";
+import { useSame } from "@/app/_ui/in-turn/use-same";
 import {
+	type AxisTicks,
 	axisTicks,
 	type ChartModel,
 	type ChartPanel,
-	type ChartZone,
 	innerTicks,
 	panelRange,
 	tickText,
 } from "@/lib/present/chart-model";
 import { useReader } from "../preferences/reader";
 import styles from "./chart.module.css";
+import { Curves } from "./curves";
+import { PanelContext } from "./drawn-panel";
 import { Labels } from "./labels";
 import { Marker, MarkerContext } from "./marker";
 import { Readout } from "./readout";
@@ -36,42 +35,10 @@ import {
 	PANEL_HEIGHT,
 	X_TICKS,
 } from "./sizes";
-
-/** Told apart by dash as well as by colour. */
-export const STROKES = [
-	{ stroke: "var(--chalk)", strokeWidth: 3, strokeDasharray: undefined },
-	{ stroke: "var(--brass)", strokeWidth: 3, strokeDasharray: "10 5" },
-	{ stroke: "var(--soft)", strokeWidth: 3, strokeDasharray: "2 5" },
-] as const;
-
-export const strokeOf = (index: number) =>
-	STROKES[index % STROKES.length] ?? STROKES[0];
+import { strokeOf } from "./strokes";
 
 /** With more lines than this, names at their ends would cross other lines. */
 const MOST_DIRECT_LABELS = 2;
-
-const ZONE_FILLS: Readonly<
-	Record<ChartZone["kind"], React.ComponentProps<typeof ReferenceArea>["fill"]>
-> = {
-	wanted: {
-		color: "var(--zone-good)",
-		definition: pattern({
-			...patterns.diagonal,
-			strokeWidth: 1,
-			color: "var(--good)",
-			opacity: 0.35,
-		}),
-	},
-	limit: {
-		color: "var(--zone-bad)",
-		definition: pattern({
-			...patterns.crosshatch,
-			strokeWidth: 1,
-			color: "var(--bad)",
-			opacity: 0.3,
-		}),
-	},
-};
 
 /**
  * Lines with their bands over one quantity, one panel for each unit of y. The marker follows at once;
@@ -144,40 +111,48 @@ const Panel = memo(function Panel({
 });
 
 function Drawing({ syncId, x, panel, isMarkerNamed }: Plot) {
+	const axes = useSame({
+		x,
+		yUnit: panel.unit,
+		y: axisTicks({ ...panelRange(panel), count: 5 }),
+		stops: stopsOf(panel),
+		isNamed: panel.lines.length <= MOST_DIRECT_LABELS,
+	});
+	return (
+		<PanelContext value={panel}>
+			<Axes syncId={syncId} axes={axes} isMarkerNamed={isMarkerNamed} />
+		</PanelContext>
+	);
+}
+
+interface AxesOf {
+	readonly x: ChartModel["x"];
+	readonly yUnit: string;
+	readonly y: AxisTicks;
+	/** Where along x the pointer stops. */
+	readonly stops: readonly { readonly x: number }[];
+	readonly isNamed: boolean;
+}
+
+/** The drawing library's part. What is drawn between the axes comes by context and moves without it. */
+const Axes = memo(function Axes({
+	syncId,
+	axes: { x, yUnit, y, stops, isNamed },
+	isMarkerNamed,
+}: Pick<Plot, "syncId" | "isMarkerNamed"> & { readonly axes: AxesOf }) {
 	const reader = useReader();
-	const rows = useMemo(() => rowsOf(panel), [panel]);
 	const xTicks = innerTicks(x.domain, X_TICKS);
 	const room = isMarkerNamed ? MARKER_ROOM : 0;
-	const yTicks = axisTicks({ ...panelRange(panel), count: 5 });
 	return (
 		<ResponsiveContainer width="100%" height={PANEL_HEIGHT + room}>
 			<ComposedChart
-				data={rows}
+				data={stops}
 				margin={{ ...MARGIN, top: MARGIN.top + room }}
 				syncId={syncId}
 				syncMethod="value"
 				accessibilityLayer={false}
 			>
 				<CartesianGrid stroke="var(--line)" vertical={false} />
-				{panel.zones
-					.filter((zone) => meets(zone, x))
-					.map((zone) => (
-						<ReferenceArea
-							key={`${zone.axis}-${zone.label}`}
-							{...(zone.axis === "x"
-								? {
-										x1: Math.max(zone.from, x.domain[0]),
-										x2: Math.min(zone.to, x.domain[1]),
-									}
-								: { y1: zone.from, y2: zone.to })}
-							fill={ZONE_FILLS[zone.kind]}
-							fillOpacity={1}
-							stroke={zone.kind === "wanted" ? "var(--good)" : "var(--bad)"}
-							strokeWidth={1}
-							ifOverflow="hidden"
-							zIndex={-50}
-						/>
-					))}
 				<XAxis
 					dataKey="x"
 					type="number"
@@ -192,58 +167,39 @@ function Drawing({ syncId, x, panel, isMarkerNamed }: Plot) {
 				/>
 				<YAxis
 					width={AXIS_WIDTH}
-					domain={[...yTicks.domain]}
-					ticks={[...yTicks.ticks]}
+					domain={[...y.domain]}
+					ticks={[...y.ticks]}
 					tickFormatter={(value: number) =>
-						tickText(value, { step: yTicks.step, unit: panel.unit }, reader)
+						tickText(value, { step: y.step, unit: yUnit }, reader)
 					}
 					tick={TICK}
 					stroke="var(--edge)"
 					interval={0}
 					allowDataOverflow
 				/>
-				{panel.lines.map((line, index) => (
-					<Area
-						key={`${line.name} band`}
-						dataKey={`band${index}`}
-						stroke={strokeOf(index).stroke}
-						strokeOpacity={0.5}
-						strokeWidth={1}
-						fill={strokeOf(index).stroke}
-						fillOpacity={0.2}
-						isAnimationActive={false}
-						activeDot={false}
-						tooltipType="none"
-						connectNulls
-					/>
-				))}
-				{panel.lines.map((line, index) => (
-					<Line
-						key={line.name}
-						dataKey={`line${index}`}
-						name={line.name}
-						{...strokeOf(index)}
-						dot={false}
-						activeDot={false}
-						isAnimationActive={false}
-						connectNulls
-					/>
-				))}
-				<Marker panel={panel} isNamed={isMarkerNamed} />
-				<Labels
-					panel={panel}
-					linesNamed={panel.lines.length <= MOST_DIRECT_LABELS}
+				{/* Draws nothing: the pointer stops only where some item of the library's has data. */}
+				<Line
+					dataKey={NOTHING}
+					stroke="none"
+					dot={false}
+					activeDot={false}
+					isAnimationActive={false}
 				/>
+				<Curves />
+				<Marker isNamed={isMarkerNamed} />
+				<Labels linesNamed={isNamed} />
 				<Tooltip
 					isAnimationActive={false}
+					filterNull={false}
 					cursor={{ stroke: "var(--edge)" }}
-					content={<Readout x={x} panel={panel} step={yTicks.step} />}
+					content={<Readout x={x} step={y.step} />}
 				/>
 			</ComposedChart>
 		</ResponsiveContainer>
 	);
-}
+});
 
+const NOTHING = () => null;
 const TICK = { fill: "var(--soft)", fontSize: 15 } as const;
 
 function Key({ panel }: { panel: ChartPanel }) {
@@ -261,22 +217,8 @@ function Key({ panel }: { panel: ChartPanel }) {
 	);
 }
 
-/** Zones that lie wholly outside the drawn range are not drawn. */
-const meets = (zone: ChartZone, { domain }: ChartModel["x"]): boolean =>
-	zone.axis === "y" || (zone.from < domain[1] && zone.to > domain[0]);
-
-/** One row for each x, as the library wants it. */
-function rowsOf({ lines }: ChartPanel): Record<string, unknown>[] {
-	const rows = new Map<number, Record<string, unknown>>();
-	for (const [index, { points }] of lines.entries())
-		for (const { x, y, low, high } of points)
-			rows.set(x, {
-				...rows.get(x),
-				x,
-				[`line${index}`]: y,
-				...(low !== undefined && high !== undefined
-					? { [`band${index}`]: [low, high] }
-					: {}),
-			});
-	return [...rows.values()].sort((a, b) => Number(a.x) - Number(b.x));
-}
+/** Where the lines have points, ascending. */
+const stopsOf = ({ lines }: ChartPanel): readonly { readonly x: number }[] =>
+	[...new Set(lines.flatMap(({ points }) => points.map(({ x }) => x)))]
+		.sort((a, b) => a - b)
+		.map((x) => ({ x }));

@@ -1,36 +1,21 @@
 "use client";
 
-import {
-	usePlotArea,
-	useXAxisScale,
-	useYAxisScale,
-	ZIndexLayer,
-} from "recharts";
-import type { ChartPanel } from "@/lib/present/chart-model";
+import { ZIndexLayer } from "recharts";
 import styles from "./chart.module.css";
+import { useDrawnPanel, usePlot } from "./drawn-panel";
 import { LABEL_LINE } from "./sizes";
 
 /**
  * Names written where things stand: zones along x at the bottom, zones along y at their upper edge,
  * lines at their right end on the side the line leaves free.
  */
-export function Labels({
-	panel,
-	linesNamed,
-}: {
-	panel: ChartPanel;
-	linesNamed: boolean;
-}) {
-	const area = usePlotArea();
-	const xScale = useXAxisScale();
-	const yScale = useYAxisScale();
-	if (area === undefined || xScale === undefined || yScale === undefined)
-		return null;
-	const { x: left, y: top, width, height } = area;
-	const right = left + width;
-	const bottom = top + height;
-	const px = (x: number) => Math.min(right, Math.max(left, Number(xScale(x))));
-	const py = (y: number) => Math.min(bottom, Math.max(top, Number(yScale(y))));
+export function Labels({ linesNamed }: { linesNamed: boolean }) {
+	const panel = useDrawnPanel();
+	const plot = usePlot();
+	if (plot === null) return null;
+	const { left, right, top, bottom, xPx, yPx } = plot;
+	const px = (x: number) => Math.min(right, Math.max(left, xPx(x)));
+	const py = (y: number) => Math.min(bottom, Math.max(top, yPx(y)));
 
 	const alongX = panel.zones.filter(
 		(zone) => zone.axis === "x" && px(zone.to) > px(zone.from),

@@ -1,46 +1,23 @@
 "use client";
 
 import { createContext, useContext } from "react";
-import {
-	usePlotArea,
-	useXAxisScale,
-	useYAxisScale,
-	ZIndexLayer,
-} from "recharts";
-import {
-	type ChartModel,
-	type ChartPanel,
-	lineAt,
-} from "@/lib/present/chart-model";
+import { ZIndexLayer } from "recharts";
+import { type ChartModel, lineAt } from "@/lib/present/chart-model";
 import styles from "./chart.module.css";
+import { useDrawnPanel, usePlot } from "./drawn-panel";
 import { anchored } from "./labels";
 
 /** Apart from the panels: when only what is chosen moves, they need no drawing anew. */
 export const MarkerContext = createContext<ChartModel["marker"]>(undefined);
 
 /** What is chosen now: a line across the panel, a dot where it meets the panel's lines, its name above. */
-export function Marker({
-	panel,
-	isNamed,
-}: {
-	panel: ChartPanel;
-	isNamed: boolean;
-}) {
+export function Marker({ isNamed }: { isNamed: boolean }) {
 	const marker = useContext(MarkerContext);
-	const area = usePlotArea();
-	const xScale = useXAxisScale();
-	const yScale = useYAxisScale();
-	if (
-		marker === undefined ||
-		area === undefined ||
-		xScale === undefined ||
-		yScale === undefined
-	)
-		return null;
-	const { x: left, y: top, width, height } = area;
-	const right = left + width;
-	const bottom = top + height;
-	const at = Number(xScale(marker.x));
+	const panel = useDrawnPanel();
+	const plot = usePlot();
+	if (marker === undefined || plot === null) return null;
+	const { left, right, top, bottom, xPx, yPx } = plot;
+	const at = xPx(marker.x);
 	if (!(at >= left - 0.5 && at <= right + 0.5)) return null;
 	return (
 		<>
@@ -61,7 +38,7 @@ export function Marker({
 							<circle
 								key={name}
 								cx={at}
-								cy={Math.min(bottom, Math.max(top, Number(yScale(y))))}
+								cy={Math.min(bottom, Math.max(top, yPx(y)))}
 								r={6}
 							/>
 						);

@@ -2,29 +2,28 @@
 
 import {
 	type ChartModel,
-	type ChartPanel,
 	innerTicks,
 	tickText,
 } from "@/lib/present/chart-model";
 import { useReader } from "../preferences/reader";
 import styles from "./chart.module.css";
+import { useDrawnPanel } from "./drawn-panel";
 import { X_TICKS } from "./sizes";
 
 /** The numbers under the pointer. `active` and `label` come from the chart. */
 export function Readout({
 	x,
-	panel,
 	step,
 	active,
 	label,
 }: {
 	x: ChartModel["x"];
-	panel: ChartPanel;
 	step: number;
 	active?: boolean;
 	label?: string | number;
 }) {
 	const reader = useReader();
+	const panel = useDrawnPanel();
 	if (!active || typeof label !== "number") return null;
 	const xStep = innerTicks(x.domain, X_TICKS).step;
 	const y = (value: number) =>
