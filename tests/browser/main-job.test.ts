@@ -316,6 +316,32 @@ describe("bad input", () => {
 	});
 });
 
+describe("a page that is long in coming", () => {
+	test("says that it is on its way, and is silent once it is there", async () => {
+		const page = await browser.open(TABLET);
+		await page.goto(browser.at("/sources"));
+		let release = () => {};
+		const held = new Promise<void>((done) => {
+			release = done;
+		});
+		await page.route(/\/players\?_rsc=|\/players$/, async (route) => {
+			await held;
+			await route.continue();
+		});
+		const word = page
+			.getByRole("status")
+			.filter({ hasText: "Opening the page" });
+		await page
+			.getByRole("navigation", { name: "Main" })
+			.getByRole("link", { name: "Players" })
+			.click();
+		await word.waitFor();
+		release();
+		await page.waitForURL(/\/players$/);
+		await word.waitFor({ state: "detached" });
+	});
+});
+
 describe("units", () => {
 	test("switched to inches and ounces, pages follow and remember", async () => {
 		const page = await browser.open(TABLET);

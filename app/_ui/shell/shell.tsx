@@ -1,9 +1,10 @@
 import Link from "next/link";
-import type { ReactNode } from "react";
+import { type ReactNode, Suspense } from "react";
 import type { Reader } from "@/lib/words/reader";
 import type { Theme } from "../preferences/choices";
 import { LanguageSwitch } from "./language-switch";
 import { MainNav } from "./main-nav";
+import { Opening } from "./opening";
 import styles from "./shell.module.css";
 import { DeviceTheme, ThemeSwitch } from "./theme-switch";
 import { UnitSwitch } from "./unit-switch";
@@ -24,6 +25,9 @@ export function Shell({
 			<a className={styles.skip} href="#main">
 				{say("shell.skip")}
 			</a>
+			<Suspense>
+				<Opening />
+			</Suspense>
 			<header className={styles.header}>
 				<div className={styles.bar}>
 					<Link className={styles.name} href="/">
