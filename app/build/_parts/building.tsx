@@ -5,7 +5,6 @@ import {
 	type ReactNode,
 	useCallback,
 	useContext,
-	useDeferredValue,
 	useEffect,
 	useMemo,
 	useState,
@@ -65,7 +64,7 @@ interface Building {
 	readonly home: HomeAnswers;
 	readonly kept: Kept | null;
 	readonly jobs: Opened["jobs"];
-	/** As the answers read now; may lag typing by a frame, never the field itself. */
+	/** As the answers read now. */
 	readonly choices: OnlineChoices;
 	readonly problems: readonly OnlineProblem[];
 	readonly assessed: Assessed;
@@ -151,10 +150,10 @@ export function BuildingProvider({
 		if (isReady) setOnDevice(keepDraft(draft));
 	}, [draft, isReady]);
 
-	const settled = useDeferredValue(draft.answers);
+	const { answers } = draft;
 	const { choices, problems } = useMemo(
-		() => readOnline(settled, offer, reader.system),
-		[settled, offer, reader.system],
+		() => readOnline(answers, offer, reader.system),
+		[answers, offer, reader.system],
 	);
 	const assessed = useAssessed(choices, offer, first);
 
@@ -195,12 +194,12 @@ export function BuildingProvider({
 		}));
 		setSaid(
 			reader.say("online.undo.done", {
-				fields: differing(draft.answers, last.answers)
+				fields: differing(answers, last.answers)
 					.map((field) => onlineLabel(field, reader))
 					.join(", "),
 			}),
 		);
-	}, [draft.answers, last, reader]);
+	}, [answers, last, reader]);
 	const measure = useCallback(
 		(home: HomeAnswers) => setDraft((before) => ({ ...before, home })),
 		[setDraft],
