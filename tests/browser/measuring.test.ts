@@ -1,6 +1,7 @@
-import type { Locator, Page } from "playwright-core";
+import type { Page } from "playwright-core";
 import { describe, expect, test } from "vitest";
 import { accessibilityProblems, browserTest } from "../support/browser";
+import { Hands } from "../support/hands";
 import { pdfPages } from "../support/pdf-paths";
 
 const browser = browserTest();
@@ -31,32 +32,7 @@ const saved = async (page: Page) => {
 };
 const plain = (text: string | null) => (text ?? "").replaceAll("\u00a0", " ");
 
-/** What the hands do: a tap on the glass, or a field put in focus and typed into. */
-class Hands {
-	taps = 0;
-	fields = 0;
-	keys = 0;
-	async tap(target: Locator): Promise<void> {
-		this.taps++;
-		await target.click();
-	}
-	async choose(page: Page, name: string): Promise<void> {
-		this.taps++;
-		await page.getByRole("radio", { name, exact: true }).check();
-	}
-	async type(target: Locator, text: string): Promise<void> {
-		this.fields++;
-		this.keys += text.length;
-		await target.fill(text);
-		await target.blur();
-	}
-}
-
-/**
- * Keystroke-level model (Card, Moran & Newell 1980), seconds, from memory: 1.1 to point, 1.35 to make
- * up one's mind, 0.28 a key. Handling the tape or the cone is assumed, generously: 25 s a measure.
- */
-const KLM = { pointS: 1.1, thinkS: 1.35, keyS: 0.28 } as const;
+/** Handling the tape or the cone is assumed, generously: 25 s a measure. */
 const TAPE_S = 25;
 
 test("the coach's whole measuring path: taps, fields, and under ten minutes", async () => {
@@ -101,10 +77,7 @@ test("the coach's whole measuring path: taps, fields, and under ten minutes", as
 
 	// Twelve readings with a tape or a gauge; age is asked.
 	const measures = hands.fields - 1;
-	const seconds =
-		(hands.taps + hands.fields) * (KLM.pointS + KLM.thinkS) +
-		hands.keys * KLM.keyS +
-		measures * TAPE_S;
+	const seconds = hands.seconds + measures * TAPE_S;
 	console.info(
 		`measuring path: ${hands.taps} taps, ${hands.fields} fields, ${hands.keys} keys; about ${(seconds / 60).toFixed(1)} min with ${TAPE_S} s a measure`,
 	);
