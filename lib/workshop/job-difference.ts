@@ -153,7 +153,7 @@ function isSame(a: Told, b: Told): boolean {
 		(a.kind === "mass-g" && b.kind === "mass-g")
 	)
 		return Math.abs(a.value - b.value) < FELT[a.kind];
-	return JSON.stringify(a) === JSON.stringify(b);
+	return isSameData(a, b);
 }
 
 /** What a revision of a job changes against an earlier one, in the order a reader would ask. */
@@ -177,7 +177,7 @@ export function jobDifferences(
 		isMore:
 			told.length === 0 &&
 			largestDiameterChangeMm === null &&
-			JSON.stringify(shownOf(before)) !== JSON.stringify(shownOf(after)),
+			!isSameData(shownOf(before), shownOf(after)),
 	};
 }
 
@@ -193,6 +193,32 @@ function largestChangeMm(before: JobContent, after: JobContent): number | null {
 	}
 	return largest >= 0.005 ? largest : null;
 }
+
+/** Plain JSON told apart by what it says, in whatever order its members were written. */
+function isSameData(a: unknown, b: unknown): boolean {
+	if (
+		typeof a !== "object" ||
+		a === null ||
+		typeof b !== "object" ||
+		b === null
+	)
+		return a === b;
+	if (Array.isArray(a) !== Array.isArray(b)) return false;
+	const [one, other] = [entriesOf(a), entriesOf(b)];
+	return (
+		one.length === other.length &&
+		one.every(
+			([name, value], i) =>
+				other[i]?.[0] === name && isSameData(value, other[i]?.[1]),
+		)
+	);
+}
+
+/** In the order of the names; what is not there is as good as left out. */
+const entriesOf = (object: object): (readonly [string, unknown])[] =>
+	Object.entries(object)
+		.filter(([, value]) => value !== undefined)
+		.sort(([a], [b]) => (a < b ? -1 : 1));
 
 /** What a customer or a bench may go by. Which settings it was worked out with is no change of the cue. */
 const shownOf = ({ build, extras, quote }: JobContent) => {

@@ -102,6 +102,27 @@ describe("what changed between two revisions", () => {
 		});
 	});
 
+	test("the same members in another order, as a database or a form gives them, are no change", () => {
+		const turned = (value: unknown): unknown =>
+			Array.isArray(value)
+				? value.map(turned)
+				: typeof value === "object" && value !== null
+					? Object.fromEntries(
+							Object.entries(value)
+								.reverse()
+								.map(([name, member]) => [name, turned(member)]),
+						)
+					: value;
+		const content = { ...askedContent(), quote: quoteUntil("2026-06-01") };
+		const other = turned(content) as typeof content;
+		expect(JSON.stringify(other)).not.toBe(JSON.stringify(content));
+		expect(jobDifferences(content, other)).toEqual({
+			told: [],
+			largestDiameterChangeMm: null,
+			isMore: false,
+		});
+	});
+
 	test("the settings it was worked out with are no change of the cue", () => {
 		const before = askedContent();
 		expect(

@@ -111,7 +111,7 @@ export function ChangeEditor({
 	const [texts, setTexts] = useState<Record<FigureField, string>>(() =>
 		textsOf(cue, reader),
 	);
-	const [parts, setParts] = useState<Pick<CueChange, PartField>>(cue);
+	const [parts, setParts] = useState(() => partsOf(cue));
 	const [extras, setExtras] = useState(extrasBefore);
 	const [isBusy, setBusy] = useState(false);
 	const [messages, setMessages] = useState<readonly string[]>([]);
@@ -208,6 +208,12 @@ export function ChangeEditor({
 		</details>
 	);
 }
+
+const partsOf = (cue: CueChange): Pick<CueChange, PartField> =>
+	Object.fromEntries(PART_FIELDS.map((field) => [field, cue[field]])) as Pick<
+		CueChange,
+		PartField
+	>;
 
 function textsOf(cue: CueChange, reader: Reader): Record<FigureField, string> {
 	return Object.fromEntries(
