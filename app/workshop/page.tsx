@@ -49,9 +49,12 @@ export default async function WorkshopPage({
 				title={say("workshop.title")}
 				lead={say("workshop.lead")}
 				actions={
-					<LinkButton href="/workshop/settings">
-						{say("settings.title")}
-					</LinkButton>
+					<>
+						<LinkButton href="/workshop/woods">{say("woods.title")}</LinkButton>
+						<LinkButton href="/workshop/settings">
+							{say("settings.title")}
+						</LinkButton>
+					</>
 				}
 			/>
 			<SearchForm

@@ -11,6 +11,8 @@ export interface ChartModel {
 		readonly label: string;
 		readonly unit: string;
 		readonly domain: readonly [number, number];
+		/** It counts: no tick lies between two whole numbers. */
+		readonly isWhole?: boolean;
 	};
 	/** Stacked, sharing x: two quantities never share one panel's y. */
 	readonly panels: readonly ChartPanel[];
@@ -32,6 +34,8 @@ export interface ChartPanel {
 export interface ChartLine {
 	readonly name: string;
 	readonly points: readonly ChartPoint[];
+	/** Default "line"; "points" where nothing lies between one and the next. */
+	readonly mark?: "line" | "points";
 }
 
 /** `low` and `high`: the 90 % band, both or neither. */

@@ -1,5 +1,5 @@
 import { beforeAll, describe, expect, test } from "vitest";
-import { checksOf } from "@/lib/records/checks/loaders";
+import { checksOf, predictedResults } from "@/lib/records/checks/loaders";
 import {
 	decideCheck,
 	takeEvidence,
@@ -20,6 +20,7 @@ import { saveSpec } from "@/lib/records/specs/mutations";
 import {
 	evidenceByWood,
 	evidenceOfJob,
+	latestEvidence,
 } from "@/lib/records/wood-evidence/loaders";
 import {
 	restoreEvidence,
@@ -525,4 +526,40 @@ test("every row of the checks' own tables has a key of its own", async () => {
 	expect(new Set(events.map(({ requestKey }) => requestKey)).size).toBe(
 		events.length,
 	);
+});
+
+describe("prediction and result over all builds", () => {
+	test("of each job the latest telling check counts, newest job first", async () => {
+		const first = await onTheBench();
+		await written(first, "before-weighting", natural);
+		const second = await onTheBench();
+		await written(second, "before-weighting", {
+			...natural,
+			massG: natural.massG + 9,
+		});
+		await written(first, "before-weighting", {
+			...natural,
+			massG: natural.massG - 4,
+		});
+		await written(second, "blank-glued", { massG: 900 });
+		const mine = (await predictedResults()).filter(({ jobNumber }) =>
+			[first.number, second.number].includes(jobNumber),
+		);
+		expect(mine.map(({ jobNumber }) => jobNumber)).toEqual([
+			first.number,
+			second.number,
+		]);
+		const [of1, of2] = mine.map(({ prediction }) => prediction.mass);
+		expect((of1?.measured ?? 0) - (of1?.expected ?? 0)).toBeCloseTo(-4, 6);
+		expect((of2?.measured ?? 0) - (of2?.expected ?? 0)).toBeCloseTo(9, 6);
+	});
+
+	test("results of every wood, left out or not, newest first", async () => {
+		const all = await latestEvidence(500);
+		expect(all.length).toBeGreaterThan(1);
+		expect(all.map(({ createdAt }) => createdAt.getTime())).toEqual(
+			all.map(({ createdAt }) => createdAt.getTime()).sort((a, b) => b - a),
+		);
+		expect(await latestEvidence(1)).toEqual(all.slice(0, 1));
+	});
 });

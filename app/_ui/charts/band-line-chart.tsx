@@ -115,7 +115,9 @@ function Drawing({ syncId, x, panel, isMarkerNamed }: Plot) {
 		x,
 		yUnit: panel.unit,
 		y: axisTicks({ ...panelRange(panel), count: 5 }),
-		stops: stopsOf(panel),
+		stops: stopsOf(panel).filter(
+			(stop) => x.isWhole !== true || Number.isInteger(stop.x),
+		),
 		isNamed: panel.lines.length <= MOST_DIRECT_LABELS,
 	});
 	return (
@@ -141,7 +143,7 @@ const Axes = memo(function Axes({
 	isMarkerNamed,
 }: Pick<Plot, "syncId" | "isMarkerNamed"> & { readonly axes: AxesOf }) {
 	const reader = useReader();
-	const xTicks = innerTicks(x.domain, X_TICKS);
+	const xTicks = ticksOf(x);
 	const room = isMarkerNamed ? MARKER_ROOM : 0;
 	return (
 		<ResponsiveContainer width="100%" height={PANEL_HEIGHT + room}>
@@ -199,6 +201,14 @@ const Axes = memo(function Axes({
 	);
 });
 
+/** Ticks along x; of a count only whole ones. */
+function ticksOf({ domain, isWhole = false }: ChartModel["x"]) {
+	const { ticks, step } = innerTicks(domain, X_TICKS);
+	return isWhole
+		? { ticks: ticks.filter(Number.isInteger), step: Math.ceil(step) }
+		: { ticks, step };
+}
+
 const NOTHING = () => null;
 const TICK = { fill: "var(--soft)", fontSize: 15 } as const;
 
@@ -208,7 +218,11 @@ function Key({ panel }: { panel: ChartPanel }) {
 			{panel.lines.map((line, index) => (
 				<li key={line.name}>
 					<svg width="44" height="12" viewBox="0 0 44 12" aria-hidden="true">
-						<path d="M0 6H44" fill="none" {...strokeOf(index)} />
+						{line.mark === "points" ? (
+							<circle cx="22" cy="6" r="5" fill={strokeOf(index).stroke} />
+						) : (
+							<path d="M0 6H44" fill="none" {...strokeOf(index)} />
+						)}
 					</svg>
 					{line.name}
 				</li>

@@ -101,8 +101,14 @@ export function Curves() {
 				})}
 			</ZIndexLayer>
 			<ZIndexLayer zIndex={LINES}>
-				{lines.map(({ name, points }, index) =>
-					points.length < 2 ? null : (
+				{lines.map(({ name, points, mark }, index) =>
+					mark === "points" ? (
+						<g key={name} fill={strokeOf(index).stroke}>
+							{points.map(({ x, y }) => (
+								<circle key={x} cx={xPx(x)} cy={yPx(y)} r={5} />
+							))}
+						</g>
+					) : points.length < 2 ? null : (
 						<path
 							key={name}
 							d={`M${through(points)}`}

@@ -25,13 +25,13 @@ export function Readout({
 	const reader = useReader();
 	const panel = useDrawnPanel();
 	if (!active || typeof label !== "number") return null;
-	const xStep = innerTicks(x.domain, X_TICKS).step;
+	const xStep = x.isWhole ? 1 : innerTicks(x.domain, X_TICKS).step / 10;
 	const y = (value: number) =>
 		`${tickText(value, { step: step / 10, unit: "" }, reader)}${panel.unit === "" ? "" : `\u00a0${panel.unit}`}`;
 	return (
 		<div className={styles.readout}>
 			<p>
-				{x.label} {tickText(label, { step: xStep / 10, unit: "" }, reader)}
+				{x.label} {tickText(label, { step: xStep, unit: "" }, reader)}
 				{"\u00a0"}
 				{x.unit}
 			</p>

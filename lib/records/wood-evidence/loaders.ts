@@ -88,3 +88,13 @@ export async function countEvidence(): Promise<EvidenceCounts[]> {
 		withdrawn: _count.withdrawnAt,
 	}));
 }
+
+/** Evidence of every wood, counting and withdrawn, newest first. */
+export async function latestEvidence(limit: number): Promise<EvidenceRecord[]> {
+	const rows = await database().woodEvidence.findMany({
+		orderBy: [{ createdAt: "desc" }, { id: "desc" }],
+		take: limit,
+		select: evidenceSelection,
+	});
+	return rows.map(toEvidence);
+}

@@ -2,6 +2,7 @@ import type { Messages } from "@/lib/words/reader";
 import advice from "./advice.json";
 import against from "./against.json";
 import agreement from "./agreement.json";
+import care from "./care.json";
 import caution from "./caution.json";
 import change from "./change.json";
 import charts from "./charts.json";
@@ -58,10 +59,12 @@ import trial from "./trial.json";
 import trials from "./trials.json";
 import twoGames from "./two-games.json";
 import waysOut from "./ways-out.json";
+import woods from "./woods.json";
 import workshop from "./workshop.json";
 
 export const GERMAN: Messages = {
 	agreement,
+	care,
 	caution,
 	checks,
 	citation,
@@ -120,5 +123,6 @@ export const GERMAN: Messages = {
 	fittingSteps,
 	hint,
 	fitting,
+	woods,
 	workshop,
 };

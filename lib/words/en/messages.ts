@@ -1,6 +1,7 @@
 import advice from "./advice.json";
 import against from "./against.json";
 import agreement from "./agreement.json";
+import care from "./care.json";
 import caution from "./caution.json";
 import change from "./change.json";
 import charts from "./charts.json";
@@ -57,10 +58,12 @@ import trial from "./trial.json";
 import trials from "./trials.json";
 import twoGames from "./two-games.json";
 import waysOut from "./ways-out.json";
+import woods from "./woods.json";
 import workshop from "./workshop.json";
 
 export const ENGLISH = {
 	agreement,
+	care,
 	caution,
 	checks,
 	citation,
@@ -119,5 +122,6 @@ export const ENGLISH = {
 	fittingSteps,
 	hint,
 	fitting,
+	woods,
 	workshop,
 };

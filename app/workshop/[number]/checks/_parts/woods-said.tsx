@@ -1,6 +1,7 @@
+import { LinkButton } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
 import { Notice } from "@/app/_ui/notice";
-import { Section } from "@/app/_ui/section";
+import { Actions, Section } from "@/app/_ui/section";
 import { densityBand, densityText, stageName } from "@/lib/present/check-view";
 import { formatDay } from "@/lib/present/dates";
 import { woodName } from "@/lib/present/labels";
@@ -73,6 +74,9 @@ export function WoodsSaid({ told, reader }: { told: Said; reader: Reader }) {
 					}))}
 				/>
 			)}
+			<Actions>
+				<LinkButton href="/workshop/woods">{say("checks.toWoods")}</LinkButton>
+			</Actions>
 		</Section>
 	);
 }
