@@ -4,9 +4,12 @@ import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
 import { PrintButton } from "@/app/_ui/print-button";
 import { Actions, PageHead, Section, Stack } from "@/app/_ui/section";
+import careStyles from "@/app/workshop/_parts/care.module.css";
+import { CarePart } from "@/app/workshop/_parts/care-part";
 import { CuePart } from "@/app/workshop/_parts/cue-part";
 import { QuoteStands } from "@/app/workshop/_parts/quote-part";
 import { Changes } from "@/app/workshop/_parts/revisions";
+import { WorkshopContact } from "@/app/workshop/_parts/workshop-contact";
 import { formatDay } from "@/lib/present/dates";
 import type { JobRecord } from "@/lib/records/jobs/data";
 import { getJobById } from "@/lib/records/jobs/loaders";
@@ -70,7 +73,7 @@ function NotOpen({
 	return (
 		<Stack>
 			<PageHead title={say(title)} lead={say(about)} />
-			<Contact header={header} reader={reader} />
+			<WorkshopContact header={header} reader={reader} />
 		</Stack>
 	);
 }
@@ -129,7 +132,7 @@ function Quoted({
 					</Section>
 					{header.warrantyText !== "" && (
 						<Section title={say("agreement.warranty")}>
-							<p>{header.warrantyText}</p>
+							<p className={careStyles.warranty}>{header.warrantyText}</p>
 						</Section>
 					)}
 					{quoteStanding({ quote, isAgreed, today: today() }) === "open" && (
@@ -148,9 +151,12 @@ function Quoted({
 							</Listening>
 						</Section>
 					)}
+					<Section title={say("care.titlePlain")}>
+						<CarePart content={latest.content} reader={reader} />
+					</Section>
 				</>
 			)}
-			<Contact header={header} reader={reader} />
+			<WorkshopContact header={header} reader={reader} />
 			<Actions>
 				<PrintButton />
 			</Actions>
@@ -200,18 +206,4 @@ function Standing({ job, reader }: { job: JobRecord; reader: Reader }) {
 			</Notice>
 		);
 	return <p>{say("agreement.lead")}</p>;
-}
-
-function Contact({ header, reader }: { header: Header; reader: Reader }) {
-	if (header.contact === "" && header.lines.length === 0) return null;
-	return (
-		<address>
-			{header.lines.map((line) => (
-				<div key={line}>{line}</div>
-			))}
-			{header.contact !== "" && (
-				<div>{reader.say("agreement.askAt", { contact: header.contact })}</div>
-			)}
-		</address>
-	);
 }

@@ -5,7 +5,7 @@ import { LinkButton } from "@/app/_ui/button";
 import { DataTable } from "@/app/_ui/data-table";
 import { Notice } from "@/app/_ui/notice";
 import { readReader } from "@/app/_ui/preferences/loaders";
-import { PageHead, Section, Stack } from "@/app/_ui/section";
+import { Actions, PageHead, Section, Stack } from "@/app/_ui/section";
 import { Invented } from "@/app/_ui/source-note";
 import { Exports } from "@/app/specs/_parts/exports";
 import { formatDay } from "@/lib/present/dates";
@@ -185,6 +185,16 @@ export default async function JobPage(
 					<JobMoves key={job.revision} state={state} />
 					{agreed !== null && !isAgreed && !isClosed(state) && (
 						<TakeBack revision={agreed.revision} />
+					)}
+					{(state === "checked" || state === "handed-over") && (
+						<>
+							<p>{say("care.openLead")}</p>
+							<Actions>
+								<LinkButton href={`/workshop/${number}/care`}>
+									{say("care.open")}
+								</LinkButton>
+							</Actions>
+						</>
 					)}
 				</Section>
 				<AsBuiltPart job={job} reader={reader} />
