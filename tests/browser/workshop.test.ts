@@ -6,6 +6,8 @@ const browser = browserTest();
 const WIDTHS = [360, 820, 1440] as const;
 
 async function fitsEverywhere(page: Page): Promise<void> {
+	// The title of a page gone to comes after the page.
+	await page.waitForFunction(() => document.title !== "");
 	for (const width of WIDTHS) {
 		await page.setViewportSize({ width, height: 900 });
 		expect(await accessibilityProblems(page), `${width} px`).toEqual([]);

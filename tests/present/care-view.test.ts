@@ -87,11 +87,11 @@ describe("the cue as it was handed over", () => {
 			METRIC,
 		);
 		expect(rows.map(({ source }) => source)).toEqual([
-			"as it was made to",
+			"by the job sheet",
 			"measured on the cue",
-			"as it was made to",
+			"by the job sheet",
 			"measured on the cue",
-			"as it was made to",
+			"by the job sheet",
 		]);
 		expect(plain(rows[1]?.value ?? "")).toMatch(/^538 g · /);
 		expect(plain(rows[3]?.value ?? "")).toMatch(/^9\.45 mm · /);
