@@ -166,6 +166,7 @@ const Axes = memo(function Axes({
 					tick={TICK}
 					stroke="var(--edge)"
 					allowDataOverflow
+					includeHidden
 				/>
 				<YAxis
 					width={AXIS_WIDTH}
@@ -179,14 +180,8 @@ const Axes = memo(function Axes({
 					interval={0}
 					allowDataOverflow
 				/>
-				{/* Draws nothing: the pointer stops only where some item of the library's has data. */}
-				<Line
-					dataKey={NOTHING}
-					stroke="none"
-					dot={false}
-					activeDot={false}
-					isAnimationActive={false}
-				/>
+				{/* The pointer stops only where some item of the library's has data. */}
+				<Line dataKey={NOTHING} hide />
 				<Curves />
 				<Marker isNamed={isMarkerNamed} />
 				<Labels linesNamed={isNamed} />

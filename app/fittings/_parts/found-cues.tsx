@@ -1,5 +1,6 @@
 "use client";
 
+import { useMemo } from "react";
 import { Button } from "@/app/_ui/button";
 import { Notice } from "@/app/_ui/notice";
 import { Actions, Section } from "@/app/_ui/section";
@@ -40,6 +41,7 @@ export function FoundCues({ report }: { report: SearchReport }) {
 	const { reader } = useDesk();
 	const { say } = reader;
 	const build = useBuildThis();
+	const options = useMemo(() => optionViews(report, reader), [report, reader]);
 	return (
 		<Section
 			title={say("fitting.found.title")}
@@ -57,7 +59,7 @@ export function FoundCues({ report }: { report: SearchReport }) {
 				</Notice>
 			)}
 			<ol className={styles.options}>
-				{optionViews(report, reader).map((option) => (
+				{options.map((option) => (
 					<li className={styles.option} key={option.name + option.worth}>
 						<h3>{option.name}</h3>
 						<dl className={styles.pairs}>

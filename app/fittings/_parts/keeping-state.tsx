@@ -14,7 +14,7 @@ export function KeepingState() {
 	const { say, language } = useReader();
 	const { fitting, state, waitingCount, isReached } = useKeeping();
 	const asOf =
-		fitting.asOf === null
+		isReached || fitting.asOf === null
 			? null
 			: formatMoment(new Date(fitting.asOf), { language }, { now: new Date() });
 	return (
