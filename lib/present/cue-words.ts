@@ -2,11 +2,11 @@ import type { CueDesign, MaterialId } from "@/lib/cue/design";
 import { materialAt } from "@/lib/cue/material";
 import { outlineRadiusMm } from "@/lib/cue/taper";
 import type { Reader } from "@/lib/words/reader";
-import { pointMarks } from "./cue-picture";
 import type { CuePart } from "./cue-view";
 import { formatLength, formatNumber } from "./figures";
 import { inSentence, layoutLabel, materialName } from "./labels";
 import { cuePartName } from "./part-names";
+import { pointMarks } from "./point-marks";
 
 /** One stretch of a line along the surface that shows one material. */
 export interface SeenStretch {

@@ -5,7 +5,7 @@ import { bodyFrom } from "@/lib/player/body";
 import { band90, type Estimate } from "@/lib/reference/estimate";
 import { GAMES } from "@/lib/reference/rules";
 import type { Shortfall } from "@/lib/stance/pose";
-import { type Hold, postureNotice } from "@/lib/stance/posture";
+import { postureNotice } from "@/lib/stance/posture";
 import { overhangMm, reachFrom } from "@/lib/stance/reach";
 import type { Reader } from "@/lib/words/reader";
 import {
@@ -15,7 +15,6 @@ import {
 	formatRatio,
 } from "./figures";
 import { basisLabel } from "./labels";
-import { cautionText } from "./notices";
 import {
 	type Picture,
 	type Posed,
@@ -24,6 +23,7 @@ import {
 } from "./pose-drawing";
 import { rightHanded } from "./pose-mirror";
 import type { Cue } from "./pose-props";
+import { type PostureWords, postureWords } from "./posture-words";
 
 export interface PoseView {
 	readonly pictures: readonly [side: Picture, above: Picture];
@@ -36,10 +36,7 @@ export interface PoseView {
 	}[];
 	/** What the pose cannot meet, with its numbers. */
 	readonly shortfalls: readonly string[];
-	readonly posture: {
-		readonly holds: readonly string[];
-		readonly cautions: readonly string[];
-	};
+	readonly posture: PostureWords;
 }
 
 /** Under this age the printed limits do not cover the player, years. */
@@ -69,21 +66,7 @@ export function poseView(subject: PoseSubject, reader: Reader): PoseView {
 		summary: summaryOf(posed, left),
 		numbers: numbersOf(posed),
 		shortfalls: pose.shortfalls.map((s) => shortfallText(s, reader)),
-		posture: {
-			holds: [
-				holdText(reader.say("pose.number.trunk"), notice.trunk, reader),
-				holdText(reader.say("pose.number.head"), notice.head, reader),
-				reader.say("pose.hold.neck", {
-					angle: formatAngle(Math.abs(notice.neckDeg), reader, 0),
-					way: notice.neckDeg < 0 ? "back" : "forward",
-					past: notice.neckZone === "past-limit" ? "yes" : "no",
-				}),
-			],
-			cautions: withoutRepeats(
-				notice.cautions.map((caution) => cautionText(caution, reader)),
-				reader,
-			),
-		},
+		posture: postureWords(notice, reader),
 	};
 }
 
@@ -269,35 +252,4 @@ function shortfallText(
 		value: write(value),
 		bound: write(bound),
 	});
-}
-
-const holdText = (what: string, hold: Hold, reader: Reader): string =>
-	reader.say(`pose.hold.${hold.zone}`, {
-		what,
-		angle: formatAngle(hold.angleDeg, reader, 0),
-		time: minutesText(hold.longestS ?? 0),
-	});
-
-/** "1 min 36 s". */
-function minutesText(seconds: number): string {
-	const whole = Math.floor(seconds);
-	const minutes = Math.floor(whole / 60);
-	return minutes === 0 ? `${whole} s` : `${minutes} min ${whole % 60} s`;
-}
-
-/** A sentence that another one already contains is left out, whom to ask aside. */
-function withoutRepeats(texts: readonly string[], { say }: Reader): string[] {
-	const whomToAsk = say("notice.seeSomebody");
-	const bare = (text: string) =>
-		text.includes(whomToAsk)
-			? text.slice(0, text.indexOf(whomToAsk)).replace(/\.? $/, "")
-			: text;
-	return texts.filter(
-		(text, index) =>
-			!texts.some(
-				(other, at) =>
-					at !== index &&
-					other.toLowerCase().includes(bare(text).toLowerCase()),
-			),
-	);
 }

@@ -5,7 +5,7 @@ import type { CueDesign } from "@/lib/cue/design";
 import { materialAt } from "@/lib/cue/material";
 import { outlineRadiusMm } from "@/lib/cue/taper";
 import { must } from "@/lib/numerics/outcome";
-import { cuePicture, pointMarks } from "@/lib/present/cue-picture";
+import { cuePicture } from "@/lib/present/cue-picture";
 import {
 	type CueView,
 	frameFor,
@@ -13,6 +13,7 @@ import {
 	stationAtPx,
 } from "@/lib/present/cue-view";
 import { cueWords, seenAlong, viewWords } from "@/lib/present/cue-words";
+import { pointMarks } from "@/lib/present/point-marks";
 import { METRIC } from "@/tests/support/readers";
 import { anyCue, cue } from "../support/designs";
 

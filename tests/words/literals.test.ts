@@ -41,7 +41,7 @@ const MACHINE_TEXTS: readonly (readonly [RegExp, string])[] = [
 const ALLOWED: readonly (readonly [string, string, string])[] = [
 	["lib/present/figures.ts", "a {} in mm", "goes into a thrown error"],
 	["lib/present/figures.ts", "a {} mass in g", "goes into a thrown error"],
-	["lib/present/pose-view.ts", "{} min {} s", "units of the SI"],
+	["lib/present/posture-words.ts", "{} min {} s", "units of the SI"],
 	["lib/present/assumption-rows.ts", "mm per t", "key of a unit’s message"],
 	["lib/present/assumption-rows.ts", "deg per t", "key of a unit’s message"],
 	["lib/present/setting-rows/lead-times.ts", "closed {}", "key of a row"],
