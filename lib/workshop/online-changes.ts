@@ -31,8 +31,9 @@ const SIZE: Readonly<
 	lengthMm: { perUnit: 1 / FELT.lengthMm },
 	buttDiameterMm: { perUnit: 1 / FELT.buttDiameterMm },
 	tipDiameterMm: { perUnit: 1 / FELT.tipDiameterMm },
-	massG: { perUnit: 1 / FELT.massG, none: 5 },
-	balanceFromButtMm: { perUnit: 1 / FELT.balanceMm, none: 4 },
+	// To give up a wish is the last resort: any weight or balance that can be had is nearer to it.
+	massG: { perUnit: 1 / FELT.massG, none: 60 },
+	balanceFromButtMm: { perUnit: 1 / FELT.balanceMm, none: 60 },
 	jointFromButtMm: { perUnit: 1 / 25, none: 2 },
 	pointsFromButtMm: { perUnit: 1 / 25, none: 2 },
 	veneerMm: { perUnit: 1 / 0.3 },

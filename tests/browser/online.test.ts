@@ -193,8 +193,8 @@ describe("what was chosen", () => {
 		await begin(page);
 		const weight = field(page, "Wanted weight");
 		for (const [text, said] of [
-			["2 kg", /Wanted weight|2.kg.* 300.g to 850.g/],
-			["heavy", /heavy/],
+			["2 kg", /^Wanted weight: 2.*g is outside 300.g to 850.g\.$/],
+			["heavy", /^Wanted weight: “heavy” cannot .* 300.g to 850.g\.$/],
 		] as const) {
 			await weight.fill(text);
 			await weight.blur();

@@ -263,6 +263,16 @@ describe("guard rails", () => {
 		else expect(refused).toContain(expected);
 	});
 
+	test("a weight far past what can be had is brought down to it, not given up", () => {
+		const cue = assess(usual({ massG: 800 }), INVENTED_OFFER);
+		const [finding] = cue.findings.filter(({ kind }) => kind === "refused");
+		if (finding === undefined) throw new Error("nothing was refused");
+		const { nearest } = remedyFor({ cue, finding, offer: INVENTED_OFFER });
+		expect(Object.keys(nearest?.change ?? {})).toEqual(["massG"]);
+		expect(nearest?.change.massG).toBeGreaterThan(650);
+		expect(nearest?.change.massG).toBeLessThan(800);
+	});
+
 	test("a weight under the natural one is answered by the natural weight, and by what keeps it", () => {
 		const cue = assess(usual({ massG: 305 }), INVENTED_OFFER);
 		const [finding] = cue.findings.filter(({ kind }) => kind === "refused");
