@@ -5,8 +5,11 @@ import { browserTest } from "../support/browser";
 const browser = browserTest();
 const TABLET = { viewport: { width: 820, height: 1180 } };
 
-/** Links in sight are fetched ahead by the router, also where nothing answers. */
-beforeEach(() => browser.allowError("ERR_INTERNET_DISCONNECTED"));
+/** Links in sight and the search's script are fetched ahead, also where nothing answers any more. */
+beforeEach(() => {
+	browser.allowError("ERR_INTERNET_DISCONNECTED");
+	browser.allowError("Failed to execute 'importScripts'");
+});
 
 /** What another part of the machine holds up still comes. */
 const PATIENCE = { timeout: 20_000 };

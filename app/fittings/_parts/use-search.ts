@@ -137,6 +137,10 @@ export function useSearching(
 			for (const { fail } of waiting.current.values()) fail(new Error(message));
 			waiting.current.clear();
 			const of = inputs.current.get(lastKey.current);
+			// A script that did not arrive may arrive later: the next question starts another worker.
+			made.terminate();
+			if (worker.current === made) worker.current = null;
+			inputs.current = new Map();
 			if (of !== undefined)
 				setSettled({ input: of, state: { status: "failed", message } });
 		};
@@ -144,6 +148,15 @@ export function useSearching(
 		return made;
 	}, [notStarted]);
 
+	const [networks, setNetworks] = useState(0);
+	useEffect(() => {
+		const onOnline = () => setNetworks((count) => count + 1);
+		window.addEventListener("online", onOnline);
+		return () => window.removeEventListener("online", onOnline);
+	}, []);
+
+	// With the network back, what could not be started is tried again; what was answered stands.
+	// biome-ignore lint/correctness/useExhaustiveDependencies: see above
 	useEffect(() => {
 		newest.current = input;
 		if (inputs.current.get(lastKey.current) === input) return;
@@ -171,7 +184,7 @@ export function useSearching(
 			}
 		}, restMs);
 		return () => clearTimeout(timer);
-	}, [input, isWanted, workerOf, noWorker]);
+	}, [input, isWanted, workerOf, noWorker, networks]);
 
 	useEffect(
 		() => () => {
