@@ -1,5 +1,6 @@
 "use client";
 
+import { AwakeSwitch } from "@/app/_device/awake-switch";
 import { Invented } from "@/app/_ui/source-note";
 import { Steps } from "@/app/_ui/steps";
 import { Conflicts } from "./conflicts";
@@ -31,6 +32,7 @@ export function FittingHead() {
 					{fitting.playerName} {fitting.isDemo && <Invented />}
 				</h1>
 				<KeepingState />
+				<AwakeSwitch />
 			</div>
 			{current >= 0 && <Steps steps={steps} current={current} />}
 			<KeepingNotices />
