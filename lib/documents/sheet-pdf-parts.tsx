@@ -33,13 +33,15 @@ export function Part({
 function ListedPart({
 	styles,
 	title,
+	lead,
 	entries,
-}: PartProps & { entries: readonly ReactNode[] }) {
+}: PartProps & { lead?: string; entries: readonly ReactNode[] }) {
 	const [first, ...others] = entries;
 	return (
 		<View style={styles.part}>
 			<View wrap={false}>
 				<Text style={styles.partTitle}>{title}</Text>
+				{lead !== undefined && <Text style={styles.above}>{lead}</Text>}
 				{first}
 			</View>
 			{others}
@@ -53,6 +55,8 @@ export const RowsPart = ({
 	...part
 }: PartProps & {
 	rows: readonly SheetRow[];
+	/** A sentence above the rows. */
+	lead?: string;
 	/** Over both columns, the note beside the value instead of below it. */
 	isWide?: boolean;
 }) => {

@@ -1,4 +1,5 @@
 import type { Advice } from "@/lib/advice/advise";
+import type { MeasureName } from "@/lib/forms/choices";
 import type { FieldName } from "@/lib/forms/fields";
 import { band90, type Estimate } from "@/lib/reference/estimate";
 import type { Reader } from "@/lib/words/reader";
@@ -15,7 +16,7 @@ export interface EstimateWords {
 /** The estimate behind an empty field with its band; null where nothing is estimated for it. */
 export function estimateWords(
 	name: FieldName,
-	advice: Advice,
+	advice: Pick<Advice, "body" | "grip" | "reach">,
 	reader: Reader,
 ): EstimateWords | null {
 	const found = estimateOf(name, advice);
@@ -28,32 +29,48 @@ export function estimateWords(
 	};
 }
 
+/** How each measure of a fitting is written. */
+export const MEASURE_KIND: Readonly<Record<MeasureName, LengthKind>> = {
+	stature: "body",
+	armSpan: "body",
+	handLength: "length",
+	shoulderToElbow: "limb",
+	elbowToGrip: "limb",
+	shoulderBreadth: "limb",
+	gripReadings: "diameter",
+	bridgeLength: "limb",
+	gripFromButt: "limb",
+	bridgeToGrip: "limb",
+	cueInHand: "length",
+};
+
+const isMeasure = (name: FieldName): name is MeasureName =>
+	Object.hasOwn(MEASURE_KIND, name);
+
 function estimateOf(
 	name: FieldName,
-	{ body, grip, reach }: Advice,
+	advice: Pick<Advice, "body" | "grip" | "reach">,
 ): { estimate: Estimate; kind: LengthKind } | null {
+	const estimate = isMeasure(name) ? estimatedIn(name, advice) : null;
+	return estimate && isMeasure(name)
+		? { estimate, kind: MEASURE_KIND[name] }
+		: null;
+}
+
+function estimatedIn(
+	name: MeasureName,
+	{ body, grip, reach }: Pick<Advice, "body" | "grip" | "reach">,
+): Estimate | null {
 	switch (name) {
-		case "stature":
-			return { estimate: body.statureMm, kind: "body" };
-		case "armSpan":
-			return { estimate: body.armSpanMm, kind: "body" };
-		case "handLength":
-			return { estimate: body.handLengthMm, kind: "length" };
-		case "shoulderToElbow":
-			return { estimate: body.shoulderToElbowMm, kind: "limb" };
-		case "elbowToGrip":
-			return { estimate: body.elbowToGripMm, kind: "limb" };
-		case "shoulderBreadth":
-			return { estimate: body.shoulderBreadthMm, kind: "limb" };
 		case "gripReadings":
-			return { estimate: grip.circleMm, kind: "diameter" };
+			return grip.circleMm;
 		case "bridgeLength":
-			return { estimate: reach.bridgeLengthMm, kind: "limb" };
 		case "gripFromButt":
-			return { estimate: reach.gripFromButtMm, kind: "limb" };
 		case "bridgeToGrip":
-			return { estimate: reach.bridgeToGripMm, kind: "limb" };
-		default:
+			return reach[`${name}Mm`];
+		case "cueInHand":
 			return null;
+		default:
+			return body[`${name}Mm`];
 	}
 }

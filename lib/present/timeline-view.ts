@@ -60,6 +60,8 @@ export interface TimelineRow {
 	/** Where it is opened; null for what has no page of its own. */
 	readonly href: string | null;
 	readonly details: readonly string[];
+	/** A second page of the same thing. */
+	readonly also: { readonly href: string; readonly text: string } | null;
 	readonly isDemo: boolean;
 }
 
@@ -74,6 +76,13 @@ export const timelineRow = (
 	kind: entry.kind,
 	kindName: reader.say(`timeline.kind.${entry.kind}`),
 	isDemo: entry.isDemo,
+	also:
+		entry.kind === "fitting"
+			? {
+					href: `/fittings/${entry.number}/summary`,
+					text: reader.say("summary.open"),
+				}
+			: null,
 	...wordsOf(entry, reader),
 });
 

@@ -34,7 +34,9 @@ const held = (page: Page) =>
 const keepsOn = (page: Page) =>
 	page.getByRole("switch", { name: /^Screen stays on/ });
 const isOn = (page: Page, on: boolean) =>
-	keepsOn(page).and(page.locator(`[aria-checked=${on}]`)).waitFor();
+	keepsOn(page)
+		.and(page.locator(`[aria-checked=${on}]`))
+		.waitFor();
 
 test("the screen stays on during a session, until the coach switches that off, also for the next visit", async () => {
 	const page = await onDevice();

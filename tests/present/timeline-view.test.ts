@@ -53,6 +53,23 @@ test("what has a page leads to it", () => {
 	]);
 });
 
+test("a fitting has its summary beside it, and nothing else has", () => {
+	const also = (entry: DiaryEntry) => timelineRow(entry, GERMAN).also;
+	expect(
+		also({
+			...placed,
+			kind: "fitting",
+			number: 7,
+			hasSpec: false,
+			basedOnNumber: null,
+		}),
+	).toEqual({
+		href: "/fittings/7/summary",
+		text: "Zusammenfassung für den Spieler",
+	});
+	expect(also(cue)).toBeNull();
+});
+
 test("an overdue day is said to be overdue, in both languages", () => {
 	const due = { on: "2026-05-03", by: "growth", isOverdue: true } as const;
 	expect(remeasureView(due, METRIC)).toEqual({

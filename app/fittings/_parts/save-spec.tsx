@@ -2,7 +2,7 @@
 
 import { useRouter } from "next/navigation";
 import { useState } from "react";
-import { Button } from "@/app/_ui/button";
+import { Button, LinkButton } from "@/app/_ui/button";
 import { TextField } from "@/app/_ui/fields/text-field";
 import { Notice } from "@/app/_ui/notice";
 import { useReader } from "@/app/_ui/preferences/reader";
@@ -80,6 +80,14 @@ export function SaveSpec({
 				>
 					{say("fitting.save.save")}
 				</Button>
+				{fitting.number !== null && (
+					<LinkButton
+						href={`/fittings/${fitting.number}/summary`}
+						prefetch={false}
+					>
+						{say("summary.open")}
+					</LinkButton>
+				)}
 				{!isBuildable && <p>{say("fitting.save.cannot")}</p>}
 			</Actions>
 		</Section>

@@ -53,6 +53,7 @@ import sheet from "./sheet.json";
 import shell from "./shell.json";
 import sources from "./sources.json";
 import specs from "./specs.json";
+import summary from "./summary.json";
 import timeline from "./timeline.json";
 import tradeOff from "./trade-off.json";
 import trial from "./trial.json";
@@ -95,6 +96,7 @@ export const GERMAN: Messages = {
 	sheet,
 	shell,
 	sources,
+	summary,
 	timeline,
 	reasons,
 	advice,

@@ -52,6 +52,7 @@ import sheet from "./sheet.json";
 import shell from "./shell.json";
 import sources from "./sources.json";
 import specs from "./specs.json";
+import summary from "./summary.json";
 import timeline from "./timeline.json";
 import tradeOff from "./trade-off.json";
 import trial from "./trial.json";
@@ -94,6 +95,7 @@ export const ENGLISH = {
 	sheet,
 	shell,
 	sources,
+	summary,
 	timeline,
 	reasons,
 	advice,

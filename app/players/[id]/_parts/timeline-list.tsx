@@ -39,6 +39,13 @@ export function TimelineList({
 							{row.details.length > 0 && (
 								<p className={styles.details}>{row.details.join(" · ")}</p>
 							)}
+							{row.also !== null && (
+								<p className={styles.details}>
+									<Link href={row.also.href} prefetch={false}>
+										{row.also.text}
+									</Link>
+								</p>
+							)}
 						</>
 					)}
 				</li>

@@ -92,6 +92,14 @@ export default async function SpecPage(
 						<LinkButton look="main" href={`/specs/${number}/${revision}/sheet`}>
 							{say("specs.sheet")}
 						</LinkButton>
+						{revision === latestRevision && (
+							<LinkButton
+								href={`/fittings/${fitting.number}/summary`}
+								prefetch={false}
+							>
+								{reader.say("summary.open")}
+							</LinkButton>
+						)}
 						<LinkButton href={`/fittings/${fitting.number}/recommendation`}>
 							{say("specs.back")}
 						</LinkButton>
