@@ -97,10 +97,20 @@ describe.each(
 					labourMinor: 1009 * i + 1,
 				})),
 			};
-			expect(readPrices(pricesForm(odd, catalogue, mark), system)).toEqual({
-				ok: true,
-				content: { ...odd, ...workshop },
-			});
+			for (const [currency, minorPerUnit] of [
+				["GBP", 100],
+				["JPY", 1],
+				["KWD", 1000],
+			] as const)
+				expect(
+					readPrices(
+						pricesForm({ ...odd, currency, minorPerUnit }, catalogue, mark),
+						system,
+					),
+				).toEqual({
+					ok: true,
+					content: { ...odd, ...workshop, currency, minorPerUnit },
+				});
 		});
 		test("the lead times stay", () => {
 			const own = {

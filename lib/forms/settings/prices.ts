@@ -41,6 +41,9 @@ export function pricesForm(
 		tip: tips.map(({ name }) => name),
 		case: cases.map(({ name }) => name),
 	};
+	// Three digits behind a comma would read as thousands too: there a point stands for every reader.
+	const text = (minor: number) =>
+		amountText(minor, digits).replace(".", digits === 3 ? "." : mark);
 	return {
 		currency: prices.currency,
 		spread: percentText(prices.spreadFraction, mark),
@@ -56,12 +59,8 @@ export function pricesForm(
 				return {
 					part,
 					choice,
-					labour: row
-						? amountText(row.labourMinor, digits).replace(".", mark)
-						: "",
-					material: row
-						? amountText(row.materialMinor, digits).replace(".", mark)
-						: "",
+					labour: row ? text(row.labourMinor) : "",
+					material: row ? text(row.materialMinor) : "",
 				};
 			});
 		}),
