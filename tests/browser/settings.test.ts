@@ -316,6 +316,8 @@ describe("files", () => {
 				await settingsOf(other.baseUrl),
 			];
 			expect(theirs).toEqual(mine);
+			// Before its server ends: the page would ask it for the links in sight.
+			await there.close();
 		} finally {
 			await other.stop();
 		}
