@@ -35,7 +35,7 @@ describe("coming back", () => {
 			step: "player",
 			typed: { stature: "150 cm" },
 		});
-		await page.goto(browser.at("/players"));
+		await page.goto(browser.at(`/players?name=${encodeURIComponent(player)}`));
 		await page.getByRole("link", { name: player, exact: true }).click();
 		await page.getByRole("heading", { level: 1, name: player }).waitFor();
 		await page.getByRole("link", { name: `Fitting ${first}` }).waitFor();

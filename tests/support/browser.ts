@@ -1,4 +1,6 @@
-import { readFileSync } from "node:fs";
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
 import type { AxeResults, RunOptions } from "axe-core";
 import {
 	type Browser,
@@ -8,11 +10,12 @@ import {
 	type Page,
 } from "playwright-core";
 import { afterAll, afterEach, beforeAll, expect, inject } from "vitest";
+import { freePort, type RunningServer, startServer } from "./server";
 
 const AXE_SOURCE = readFileSync("node_modules/axe-core/axe.min.js", "utf8");
 
 export interface BrowserTest {
-	/** Address of a page of the shared server: `at("/fittings")`. */
+	/** Address of a page of the server: `at("/fittings")`. */
 	readonly at: (path: string) => string;
 	/**
 	 * A page in a context of its own (no shared cookies, no shared storage), closed after the test. It
@@ -28,15 +31,27 @@ export interface BrowserTest {
 	readonly allowError: (containing: string) => void;
 }
 
-/** A browser for the test file. Any error on the console or in a page fails the test it happens in. */
-export function browserTest(): BrowserTest {
+/**
+ * A browser for the test file. Any error on the console or in a page fails the test it happens in. The
+ * server is the one all files share, or the file's own where it changes what everybody's figures rest on.
+ */
+export function browserTest({
+	server = "shared",
+}: {
+	server?: "shared" | "own";
+} = {}): BrowserTest {
 	let browser: Browser;
+	let own: RunningServer | null = null;
+	const dataDir =
+		server === "own" ? mkdtempSync(join(tmpdir(), "browser-test-")) : null;
 	const contexts: BrowserContext[] = [];
 	const errors: string[] = [];
 	const expected: string[] = [];
 	const possible: string[] = [];
 
 	beforeAll(async () => {
+		if (dataDir !== null)
+			own = await startServer({ dataDir, port: await freePort() });
 		browser = await chromium.launch({
 			executablePath: inject("chromiumPath"),
 			args: [
@@ -49,9 +64,11 @@ export function browserTest(): BrowserTest {
 				"--disable-sync",
 			],
 		});
-	});
+	}, 300_000);
 	afterAll(async () => {
 		await browser?.close();
+		await own?.stop();
+		if (dataDir !== null) rmSync(dataDir, { recursive: true });
 	});
 	afterEach(async () => {
 		for (const context of contexts.splice(0)) await context.close();
@@ -69,7 +86,7 @@ export function browserTest(): BrowserTest {
 	});
 
 	return {
-		at: (path) => new URL(path, inject("baseUrl")).href,
+		at: (path) => new URL(path, own?.baseUrl ?? inject("baseUrl")).href,
 		async open(options) {
 			const context = await browser.newContext({
 				serviceWorkers: "block",
