@@ -35,6 +35,8 @@ async function open(
 ): Promise<Page> {
 	const page = await browser.open({ ...ENGLISH, ...options });
 	await page.goto(at(path, base));
+	// Putting the focus somewhere and choosing a file do not wait until the form takes input.
+	await page.locator("[data-waits]").waitFor({ state: "detached" });
 	return page;
 }
 const field = (page: Page, label: string) =>
