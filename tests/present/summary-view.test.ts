@@ -1,6 +1,5 @@
 import { describe, expect, test } from "vitest";
 import { advise } from "@/lib/advice/advise";
-import type { FittingInput } from "@/lib/advice/input";
 import type { Answers } from "@/lib/forms/fields";
 import { must } from "@/lib/numerics/outcome";
 import { summaryHead } from "@/lib/present/summary-head";
