@@ -32,16 +32,16 @@ const createdBefore = (place: Place | null) => {
 	};
 };
 
-/** Rows older than a place, of a kind that is placed at the start of a day. */
-function daysBefore(place: Place | null): {
-	upTo?: string;
-	sameDay?: { day: string; id: string };
-} {
+/** Rows older than a place, of a kind that is placed at the start of the day in a field of its own. */
+function dayBefore<Field extends string>(field: Field, place: Place | null) {
 	if (place === null) return {};
 	const day = place.at.slice(0, 10);
+	const under = (end: string) =>
+		({ [field]: { lt: end } }) as Record<Field, { lt: string }>;
+	const that = { [field]: day } as Record<Field, string>;
 	return place.at === startOf(day)
-		? { upTo: day, sameDay: { day, id: place.id } }
-		: { upTo: dayAfter(day) };
+		? { OR: [under(day), { ...that, id: { lt: place.id } }] }
+		: under(dayAfter(day));
 }
 
 const dayAfter = (day: string): string =>
@@ -61,7 +61,6 @@ export async function listDiary(request: {
 	const from = request.after === undefined ? null : placeAt(request.after);
 	const take = limit + 1;
 	const older = createdBefore(from);
-	const { upTo, sameDay } = daysBefore(from);
 	const newest = [{ createdAt: "desc" }, { id: "desc" }] as const;
 	const fittings = await database().fitting.findMany({
 		where: { playerId, AND: [older] },
@@ -118,19 +117,7 @@ export async function listDiary(request: {
 		},
 	});
 	const cues = await database().playerCue.findMany({
-		where: {
-			playerId,
-			...(upTo === undefined
-				? {}
-				: {
-						OR: [
-							{ since: { lt: upTo } },
-							...(sameDay
-								? [{ since: sameDay.day, id: { lt: sameDay.id } }]
-								: []),
-						],
-					}),
-		},
+		where: { playerId, AND: [dayBefore("since", from)] },
 		orderBy: [{ since: "desc" }, { id: "desc" }],
 		take,
 		select: {
@@ -147,16 +134,7 @@ export async function listDiary(request: {
 		where: {
 			playerId,
 			withdrawnAt: null,
-			...(upTo === undefined
-				? {}
-				: {
-						OR: [
-							{ writtenOn: { lt: upTo } },
-							...(sameDay
-								? [{ writtenOn: sameDay.day, id: { lt: sameDay.id } }]
-								: []),
-						],
-					}),
+			AND: [dayBefore("writtenOn", from)],
 		},
 		orderBy: [{ writtenOn: "desc" }, { id: "desc" }],
 		take,
