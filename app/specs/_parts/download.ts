@@ -1,13 +1,11 @@
 import "server-only";
 import { createHash } from "node:crypto";
 import type { NextRequest } from "next/server";
-import { z } from "zod";
+import type { z } from "zod";
 import {
 	invalidRequest,
 	type ProblemDetails,
 } from "@/lib/forms/problem-details";
-import { getSpecRevision } from "@/lib/records/specs/loaders";
-import { contentOf, type SavedSpec, type SpecParams } from "./loaders";
 import { publicAddress } from "./public-address";
 
 export interface Download {
@@ -23,22 +21,34 @@ export interface Download {
 	readonly isKept?: boolean;
 }
 
-const whole = z.string().regex(/^[1-9]\d{0,8}$/);
-const addressSchema = z.object({ number: whole, revision: whole });
-
 /**
- * A route that answers with one file of a saved revision: 404 where there is none, 400 with problem
- * details for a query that is not as described.
+ * A route that answers with one file of what an address names: the problem given as `missing` where
+ * there is nothing, 400 with problem details for a query that is not as described.
  */
-export function specDownload<Query extends z.ZodType>(
-	querySchema: Query,
-	make: (p: {
-		spec: SavedSpec;
-		query: z.output<Query>;
-		origin: string;
-		request: NextRequest;
-	}) => Download | Promise<Download>,
-): (request: NextRequest, context: SpecParams) => Promise<Response> {
+export function download<
+	Query extends z.ZodType,
+	Address,
+	Found extends object,
+>({
+	query: querySchema,
+	find,
+	missing,
+	make,
+}: {
+	query: Query;
+	find: (address: Address) => Promise<Found | null>;
+	missing: ProblemDetails;
+	make: (
+		p: Found & {
+			query: z.output<Query>;
+			origin: string;
+			request: NextRequest;
+		},
+	) => Download | Promise<Download>;
+}): (
+	request: NextRequest,
+	context: { readonly params: Promise<Address> },
+) => Promise<Response> {
 	return async (request, { params }) => {
 		const given = queryOf(request.nextUrl.searchParams);
 		const query = querySchema.safeParse(given);
@@ -46,19 +56,13 @@ export function specDownload<Query extends z.ZodType>(
 			return problem(invalidRequest(query.error.issues, given));
 		const origin = await publicAddress(request.headers);
 		if (origin === null) return problem(NO_HOST);
-		const address = addressSchema.safeParse(await params);
-		const saved = address.success
-			? await getSpecRevision(
-					Number(address.data.number),
-					Number(address.data.revision),
-				)
-			: null;
-		if (saved === null) return problem(NOT_FOUND);
-		const spec = { ...saved, content: contentOf(saved.content) };
-		return answer(
-			request,
-			await make({ spec, query: query.data, origin, request }),
-		);
+		const found = await find(await params);
+		return found === null
+			? problem(missing)
+			: answer(
+					request,
+					await make({ ...found, query: query.data, origin, request }),
+				);
 	};
 }
 

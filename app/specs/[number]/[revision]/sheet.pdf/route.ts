@@ -7,8 +7,8 @@ import { currentSettings } from "@/lib/records/settings/loaders";
 import { inSystem } from "@/lib/words/reader";
 import { buildFromSpec, withBillets } from "@/lib/workshop/job-content";
 import { NO_EXTRAS } from "@/lib/workshop/job-extras";
-import { specDownload } from "../../../_parts/download";
 import { jobAddress } from "../../../_parts/job-address";
+import { specDownload } from "../../../_parts/spec-download";
 
 /** The job sheet of a saved revision, for the bench's printer. */
 export const GET = specDownload(

@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { specJson } from "@/lib/documents/spec-json";
-import { specDownload } from "../../../_parts/download";
 import { jobAddress } from "../../../_parts/job-address";
+import { specDownload } from "../../../_parts/spec-download";
 
 /** Everything that was saved, for another program; its schema is /api/v1/spec.schema.json. */
 export const GET = specDownload(z.strictObject({}), ({ spec, origin }) => {

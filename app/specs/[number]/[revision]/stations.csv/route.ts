@@ -1,7 +1,7 @@
 import { z } from "zod";
 import { stationsCsv } from "@/lib/documents/stations-csv";
 import { buildFromSpec } from "@/lib/workshop/job-content";
-import { specDownload } from "../../../_parts/download";
+import { specDownload } from "../../../_parts/spec-download";
 
 /** The diameters at stations, for a spreadsheet. */
 export const GET = specDownload(z.strictObject({}), ({ spec }) => ({
